@@ -24,6 +24,7 @@ public static class NetworkAdjustment
         var motions = RigidMotions.Of(compiled);
         var solver = new NetworkSolver(compiled, motions);
         var (x, summary) = solver.Iterate(SketchStart.Of(compiled));
+        DatumPlacement.Place(compiled, motions, x, DatumPlacement.Sketch(compiled));
         return summary.IsSolutionUsable ? Finish(compiled, motions, solver, x, summary) : new NetworkOutcome.NotConverged(summary);
     }
 
