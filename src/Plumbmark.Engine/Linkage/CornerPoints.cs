@@ -46,7 +46,7 @@ public sealed record CornerPoints
     public ArmMake LowerMake { get; init; }
 
     /// <summary>The corner of the other side of a car that is the same on both sides; own-side axes make the two identical only if they are drawn so.</summary>
-    public CornerPoints Mirrored =>
+    public CornerPoints Mirrored() =>
         this with
         {
             UpperFront = UpperFront.Mirrored,

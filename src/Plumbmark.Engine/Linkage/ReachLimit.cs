@@ -15,6 +15,9 @@ public enum ReachLimit
     /// <summary>The track rod and the steering lever cannot meet.</summary>
     TrackRod,
 
+    /// <summary>The centre link does not reach from the drop arm to the idler.</summary>
+    CentreLink,
+
     /// <summary>A number that went in was not a finite number, or an arm has no size.</summary>
     NotANumber,
 }

@@ -40,6 +40,9 @@ public readonly record struct Vector3(double X, double Y, double Z)
     /// <summary>The distance between two places, metres.</summary>
     public static double Distance(Vector3 a, Vector3 b) => (a - b).Norm;
 
+    /// <summary>The three components; the printed members of a record would follow <see cref="Direction"/> into itself for ever.</summary>
+    public override string ToString() => $"({X:G9}, {Y:G9}, {Z:G9})";
+
     /// <summary>The scalar product.</summary>
     public static double Dot(Vector3 a, Vector3 b) => (a.X * b.X) + (a.Y * b.Y) + (a.Z * b.Z);
 
