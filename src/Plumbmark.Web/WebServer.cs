@@ -8,6 +8,7 @@ using Microsoft.AspNetCore.Server.Kestrel.Core;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Hosting;
 using Microsoft.Extensions.Logging;
+using Plumbmark.Store;
 using Plumbmark.Web.Server;
 
 namespace Plumbmark.Web;
@@ -19,17 +20,22 @@ public static class WebServer
     private const long LargestRequestBytes = 12 * 1024 * 1024;
 
     /// <summary>An app that is not started yet.</summary>
-    /// <param name="shed">The cars; not disposed with the app.</param>
+    /// <param name="journals">The cars; not disposed with the app.</param>
     /// <param name="port">The port on 127.0.0.1; 0 for any free one.</param>
     /// <param name="keyFolder">Where the keys are kept that make a form opened before a restart good after it; null keeps none.</param>
-    public static WebApplication Build(Store.Shed shed, int port, string? keyFolder)
+    public static WebApplication Build(Journals journals, int port, string? keyFolder)
     {
         // The empty builder reads no settings files and no environment: nothing can make it listen elsewhere.
         var builder = WebApplication.CreateEmptyBuilder(
-            new WebApplicationOptions { ApplicationName = "Plumbmark", ContentRootPath = AppContext.BaseDirectory, EnvironmentName = Environments.Production }
+            new WebApplicationOptions
+            {
+                ApplicationName = "Plumbmark",
+                ContentRootPath = AppContext.BaseDirectory,
+                EnvironmentName = Environments.Production,
+            }
         );
         builder.WebHost.UseKestrelCore().ConfigureKestrel(kestrel => Limit(kestrel, port));
-        AddServices(builder.Services, shed, keyFolder);
+        AddServices(builder.Services, journals, keyFolder);
         var app = builder.Build();
         app.UseMiddleware<RequestGuard>();
         app.UseRouting();
@@ -53,12 +59,14 @@ public static class WebServer
         kestrel.Listen(IPAddress.Loopback, port);
     }
 
-    private static void AddServices(IServiceCollection services, Store.Shed shed, string? keyFolder)
+    private static void AddServices(IServiceCollection services, Journals journals, string? keyFolder)
     {
-        services.AddSingleton(shed);
+        services.AddSingleton(journals);
         services.AddRoutingCore();
         services.AddRazorComponents();
-        services.AddLogging(logging => logging.SetMinimumLevel(LogLevel.Warning).AddConsole(o => o.LogToStandardErrorThreshold = LogLevel.Trace));
+        services.AddLogging(logging =>
+            logging.SetMinimumLevel(LogLevel.Warning).AddConsole(o => o.LogToStandardErrorThreshold = LogLevel.Trace)
+        );
         services.Configure<FormOptions>(form =>
         {
             form.ValueLengthLimit = 64 * 1024;

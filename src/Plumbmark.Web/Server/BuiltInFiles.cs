@@ -10,8 +10,12 @@ namespace Plumbmark.Web.Server;
 public static class BuiltInFiles
 {
     private static readonly Assembly s_assembly = typeof(BuiltInFiles).Assembly;
-    private static readonly FrozenDictionary<string, Asset> s_byName = All().ToFrozenDictionary(a => a.Name, a => a.Asset, StringComparer.Ordinal);
-    private static readonly FrozenDictionary<string, Asset> s_byAddress = s_byName.Values.ToFrozenDictionary(a => a.Address, StringComparer.Ordinal);
+    private static readonly FrozenDictionary<string, Asset> s_byName = All()
+        .ToFrozenDictionary(a => a.Name, a => a.Asset, StringComparer.Ordinal);
+    private static readonly FrozenDictionary<string, Asset> s_byAddress = s_byName.Values.ToFrozenDictionary(
+        a => a.Address,
+        StringComparer.Ordinal
+    );
 
     /// <summary>The address of a file, by its name without folders: <c>plumbmark.js</c>. All styles together are <c>plumbmark.css</c>.</summary>
     /// <exception cref="KeyNotFoundException">No such file is built in.</exception>
@@ -41,7 +45,9 @@ public static class BuiltInFiles
         var names = s_assembly.GetManifestResourceNames().Order(StringComparer.Ordinal).ToList();
         var styles = names.Where(n => n.EndsWith(".css", StringComparison.Ordinal));
         // The common styles first, so that a room may refine them.
-        var bundle = styles.OrderByDescending(n => n.StartsWith("Styles", StringComparison.Ordinal)).SelectMany(n => (byte[])[.. Bytes(n), (byte)'\n']);
+        var bundle = styles
+            .OrderByDescending(n => n.StartsWith("Styles", StringComparison.Ordinal))
+            .SelectMany(n => (byte[])[.. Bytes(n), (byte)'\n']);
         yield return ("plumbmark.css", new Asset("plumbmark.css", [.. bundle]));
         foreach (var name in names.Where(n => Path.GetExtension(n) is ".js" or ".svg" or ".webmanifest"))
         {

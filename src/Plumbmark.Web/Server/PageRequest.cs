@@ -7,10 +7,10 @@ using Plumbmark.Store;
 namespace Plumbmark.Web.Server;
 
 /// <summary>What a page or a change is given: what was asked for, and the shed.</summary>
-public class PageRequest(HttpContext http, Store.Shed shed)
+public class PageRequest(HttpContext http, Journals journals)
 {
     /// <summary>Every car.</summary>
-    public Store.Shed Shed { get; } = shed;
+    public Journals Journals { get; } = journals;
 
     /// <summary>The exchange itself, for what the other members do not give.</summary>
     public HttpContext Http { get; } = http;
@@ -47,7 +47,7 @@ public class PageRequest(HttpContext http, Store.Shed shed)
 }
 
 /// <summary>A request about one car.</summary>
-public sealed class CarRequest(HttpContext http, Store.Shed shed, OpenCar car) : PageRequest(http, shed)
+public sealed class CarRequest(HttpContext http, Journals journals, OpenCar car) : PageRequest(http, journals)
 {
     /// <summary>The car as it stood when the request came.</summary>
     public OpenCar Car { get; } = car;
@@ -60,7 +60,8 @@ public sealed class CarRequest(HttpContext http, Store.Shed shed, OpenCar car) :
 
     /// <summary>The same, for acts that depend on the car as it stands at that very moment (a new reading's number).</summary>
     public IResult Keep(string thenShow, Func<OpenCar, IReadOnlyList<Act>> acts) =>
-        Shed.Append(Car.Id, FormName(), by: null, acts)
+        Journals
+            .Append(Car.Id, FormName(), by: null, acts)
             .Match(
                 kept => Show.Redirect(thenShow),
                 keptBefore => Show.Redirect(thenShow, Notice.KeptBefore),

@@ -31,7 +31,8 @@ internal sealed class RequestGuard(RequestDelegate next, IAntiforgery antiforger
         }
         catch (BadHttpRequestException e) when (!http.Response.HasStarted)
         {
-            await Show.Sorry("Not understood", "What the browser sent was too long or broke off. Nothing was changed.", e.StatusCode).ExecuteAsync(http);
+            await Show.Sorry("Not understood", "What the browser sent was too long or broke off. Nothing was changed.", e.StatusCode)
+                .ExecuteAsync(http);
         }
         catch (InvalidDataException) when (!http.Response.HasStarted)
         {

@@ -3,7 +3,7 @@ using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
 using Microsoft.Extensions.DependencyInjection;
-using Plumbmark.Web.Layout;
+using Plumbmark.Store;
 
 namespace Plumbmark.Web.Server;
 
@@ -40,12 +40,12 @@ public sealed class RoomRoutes(IEndpointRouteBuilder endpoints)
     private static IResult WithCar(HttpContext http, long car, Func<CarRequest, IResult> answer)
     {
         var request = Request(http);
-        return request.Shed.Car(car) is { IsBinned: false } open
-            ? answer(new CarRequest(http, request.Shed, open))
+        return request.Journals.Car(car) is { IsBinned: false } open
+            ? answer(new CarRequest(http, request.Journals, open))
             : Show.NotFound("There is no such car in the shed. It may be in the bin.");
     }
 
-    private static PageRequest Request(HttpContext http) => new(http, http.RequestServices.GetRequiredService<Store.Shed>());
+    private static PageRequest Request(HttpContext http) => new(http, http.RequestServices.GetRequiredService<Journals>());
 
     private static async Task<PageRequest> RequestWithForm(HttpContext http)
     {

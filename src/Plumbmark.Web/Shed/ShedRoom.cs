@@ -10,6 +10,6 @@ public static class ShedRoom
 
     private static void Map(RoomRoutes routes)
     {
-        routes.Page("/", request => Show.Page<ShedPage>(new ShedPage.View(request.Shed.Cars(), request.Shed.Bin())));
+        routes.Page("/", request => Show.Page<ShedPage>(new ShedPage.View(request.Journals.Cars(), request.Journals.Bin())));
     }
 }

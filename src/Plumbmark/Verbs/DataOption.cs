@@ -9,13 +9,13 @@ internal static class DataOption
     public static Option<string> Create() =>
         new("--data") { Description = "The journal file. Without it, the one in your own data folder.", HelpName = "FILE" };
 
-    /// <summary>Opens the shed in the file named, or in the user's own.</summary>
+    /// <summary>Opens the journals in the file named, or in the user's own.</summary>
     /// <exception cref="InputRefusedException">The file cannot be used as it is.</exception>
-    public static Shed Open(string? path)
+    public static Journals Open(string? path)
     {
         try
         {
-            return Shed.Open(path ?? DataFolder.JournalPath());
+            return Journals.Open(path ?? DataFolder.JournalPath());
         }
         catch (StoreUnusableException e)
         {

@@ -37,8 +37,8 @@ internal static class ServeVerb
 
     public static async Task<int> Run(Options options, Output output, CancellationToken stop)
     {
-        using var shed = DataOption.Open(options.Data);
-        await using var app = WebServer.Build(shed, options.Port ?? FirstFreePort(), KeyFolder());
+        using var journals = DataOption.Open(options.Data);
+        await using var app = WebServer.Build(journals, options.Port ?? FirstFreePort(), KeyFolder());
         try
         {
             await app.StartAsync(stop);
@@ -55,8 +55,7 @@ internal static class ServeVerb
         return ExitCode.True;
     }
 
-    private static int FirstFreePort() =>
-        Enumerable.Range(FirstPort, PortsTried).Where(IsFree).Select(p => (int?)p).FirstOrDefault() ?? 0;
+    private static int FirstFreePort() => Enumerable.Range(FirstPort, PortsTried).Where(IsFree).Select(p => (int?)p).FirstOrDefault() ?? 0;
 
     private static bool IsFree(int port)
     {
