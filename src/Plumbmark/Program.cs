@@ -1,4 +1,32 @@
 using System.CommandLine;
+using Plumbmark;
+using Plumbmark.Verbs;
 
-var root = new RootCommand("Is this frame true, is this part straight, and what should I measure next?");
-return await root.Parse(args).InvokeAsync();
+var output = new Output(Console.OpenStandardOutput(), Console.Error);
+var root = new RootCommand("Is this frame true, is this part straight, and what should be measured next?") { SchemaVerb.Command(output) };
+var parsed = root.Parse(args);
+if (parsed.Errors.Count > 0)
+{
+    foreach (var error in parsed.Errors)
+    {
+        output.Remark(error.Message);
+    }
+
+    output.Remark("Try: plumbmark --help");
+    return ExitCode.Usage;
+}
+
+try
+{
+    return await parsed.InvokeAsync(new InvocationConfiguration { EnableDefaultExceptionHandler = false });
+}
+catch (InputRefusedException refused)
+{
+    output.Remark(refused.Message);
+    return ExitCode.Refused;
+}
+catch (Exception e) when (e is not OutOfMemoryException)
+{
+    output.Remark($"Something in the program itself went wrong; nothing was changed. Please report this text:\n{e}");
+    return ExitCode.Internal;
+}

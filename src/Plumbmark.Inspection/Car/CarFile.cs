@@ -1,0 +1,24 @@
+using Plumbmark.Engine.Lengths;
+
+namespace Plumbmark.Inspection.Car;
+
+/// <summary>Everything known about one car, as it is written to and read from a car file.</summary>
+/// <param name="Units">The unit of a length written as a bare number: inch or millimetre.</param>
+/// <param name="Car">Which car.</param>
+/// <param name="Tools">What was measured with.</param>
+/// <param name="Frame">Points and limits.</param>
+/// <param name="Readings">Every reading, in the order taken, those taken back included.</param>
+public sealed record CarFile(LengthUnit Units, CarIdentity Car, IReadOnlyList<Tool> Tools, Frame Frame, IReadOnlyList<Reading> Readings)
+{
+    /// <summary>What the file calls itself.</summary>
+    public const string Format = "plumbmark-car";
+
+    /// <summary>The version of the format that this program writes.</summary>
+    public const int Version = 1;
+
+    /// <summary>A car with nothing known but its name.</summary>
+    public static CarFile Named(string name, LengthUnit units) => new(units, new CarIdentity(name), [], Frame.Empty, []);
+
+    /// <summary>The readings that stand: those not taken back.</summary>
+    public IEnumerable<Reading> StandingReadings => Readings.Where(r => r.Withdrawn is null);
+}

@@ -1,0 +1,109 @@
+using System.Text.Json;
+using Plumbmark.Engine.Lengths;
+using Plumbmark.Inspection.Car.Json;
+
+namespace Plumbmark.Inspection.Car;
+
+/// <summary>Reads a car file. Reading goes on after a fault, so that all faults are told at once.</summary>
+public static class CarFileReader
+{
+    internal static readonly WordList<LengthUnit> Units = new(("in", LengthUnit.Inch), ("mm", LengthUnit.Millimetre));
+
+    /// <summary>The car in the bytes of a file, or everything that is wrong with them.</summary>
+    public static CarFileOutcome Read(ReadOnlySpan<byte> utf8)
+    {
+        var faults = new Faults();
+        var whole = JsonText.Read(utf8, faults);
+        var file = whole is null ? null : ReadWhole(whole, faults);
+        return faults.Count == 0 && file is not null ? new CarFileOutcome.Accepted(file) : new CarFileOutcome.Refused(faults.InOrder());
+    }
+
+    private static CarFile? ReadWhole(JsonPart whole, Faults faults)
+    {
+        // The unit comes first, because bare numbers anywhere else mean nothing without it.
+        var units = UnitsOf(whole);
+        var fields = new Fields(whole, faults, units);
+        if (whole.Kind != JsonValueKind.Object)
+        {
+            return null;
+        }
+
+        var format = fields.Required("format");
+        if (format is not null && format.Text != CarFile.Format)
+        {
+            faults.Add(format, $"Found {format.Describe()}; \"{CarFile.Format}\" is needed here.");
+        }
+
+        fields.RequiredWhole("version", CarFile.Version, CarFile.Version);
+        fields.RequiredWord("units", Units);
+        var car = fields.Group("car") is { } group ? ReadCar(group) : new CarIdentity("");
+        var tools = Located(fields, "tools", ToolJson.Read, t => t.Id, faults, units);
+        var frame = fields.Group("frame");
+        var points = frame is null ? [] : Located(frame, "points", PointJson.Read, p => p.Id, faults, units);
+        var limits = frame?.Group("limits") is { } limitFields ? LimitsJson.Read(limitFields) : null;
+        frame?.RefuseOthers();
+        var readings = Located(fields, "readings", ReadingJson.Read, r => r.Id, faults, units);
+        fields.RefuseOthers();
+
+        CarFileChecks.Points(points, faults);
+        CarFileChecks.Readings(readings, points, tools, faults);
+        return new CarFile(
+            units,
+            car,
+            [.. tools.Select(t => t.Value)],
+            new Frame([.. points.Select(p => p.Value)], limits),
+            [.. readings.Select(r => r.Value)]
+        );
+    }
+
+    private static LengthUnit UnitsOf(JsonPart whole)
+    {
+        var part = whole.Members.FirstOrDefault(m => m.Name == "units").Value;
+        return part is not null && Units.TryGetValue(part.Text, out var unit) ? unit : LengthUnit.Millimetre;
+    }
+
+    private static CarIdentity ReadCar(Fields fields)
+    {
+        var car = new CarIdentity(fields.OptionalText("name") ?? "", fields.OptionalText("serial"), fields.OptionalText("note"));
+        fields.RefuseOthers();
+        return car;
+    }
+
+    /// <summary>The items of a list with the place of each, so that later checks can say where; an id used twice is a fault.</summary>
+    private static List<Located<T>> Located<T>(
+        Fields fields,
+        string name,
+        Func<Fields, T?> read,
+        Func<T, string> idOf,
+        Faults faults,
+        LengthUnit units
+    )
+        where T : class
+    {
+        var items = new List<Located<T>>();
+        var firstUse = new Dictionary<string, JsonPart>(StringComparer.Ordinal);
+        foreach (var part in fields.Items(name))
+        {
+            if (read(new Fields(part, faults, units)) is not { } value)
+            {
+                continue;
+            }
+
+            items.Add(new Located<T>(value, part));
+            if (!firstUse.TryAdd(idOf(value), part))
+            {
+                faults.Add(
+                    part,
+                    $"The id \"{idOf(value)}\" is already used on line {firstUse[idOf(value)].Line}; every id must be used once."
+                );
+            }
+        }
+
+        return items;
+    }
+}
+
+/// <summary>Something read from a file together with its place.</summary>
+/// <param name="Value">What was read.</param>
+/// <param name="Part">Where.</param>
+internal sealed record Located<T>(T Value, JsonPart Part);

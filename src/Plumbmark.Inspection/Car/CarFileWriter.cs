@@ -1,0 +1,47 @@
+using System.Buffers;
+using System.Text.Json;
+using Plumbmark.Inspection.Car.Json;
+
+namespace Plumbmark.Inspection.Car;
+
+/// <summary>Writes a car file: everything known, every length as it was typed, and the same bytes for the same car.</summary>
+public static class CarFileWriter
+{
+    /// <summary>The file's bytes, UTF-8 with a line end at the end.</summary>
+    public static byte[] Write(CarFile file)
+    {
+        var bytes = new ArrayBufferWriter<byte>();
+        using (var json = new Utf8JsonWriter(bytes, JsonWriting.Readable))
+        {
+            WriteWhole(json, file);
+        }
+
+        bytes.Write("\n"u8);
+        return bytes.WrittenSpan.ToArray();
+    }
+
+    private static void WriteWhole(Utf8JsonWriter json, CarFile file)
+    {
+        json.WriteStartObject();
+        json.WriteString("format", CarFile.Format);
+        json.WriteNumber("version", CarFile.Version);
+        json.WriteString("units", CarFileReader.Units.WordFor(file.Units));
+        json.WriteStartObject("car");
+        json.WriteString("name", file.Car.Name);
+        json.WriteOptional("serial", file.Car.Serial);
+        json.WriteOptional("note", file.Car.Note);
+        json.WriteEndObject();
+        json.WriteList("tools", file.Tools, tool => ToolJson.Write(json, tool, file.Units));
+        json.WriteStartObject("frame");
+        json.WriteList("points", file.Frame.Points, point => PointJson.Write(json, point, file.Units));
+        if (file.Frame.Limits is { } limits)
+        {
+            json.WritePropertyName("limits");
+            LimitsJson.Write(json, limits, file.Units);
+        }
+
+        json.WriteEndObject();
+        json.WriteList("readings", file.Readings, reading => ReadingJson.Write(json, reading, file.Units));
+        json.WriteEndObject();
+    }
+}

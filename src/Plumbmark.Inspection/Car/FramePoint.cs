@@ -1,0 +1,24 @@
+using Plumbmark.Engine.Lengths;
+
+namespace Plumbmark.Inspection.Car;
+
+/// <summary>A named place on the frame that readings refer to. Left and right are the car's own, seen from the driver's seat.</summary>
+/// <remarks>Axes after ISO 8855: x forward, y left, z up.</remarks>
+/// <param name="Id">Its name, such as <c>A.L</c>.</param>
+/// <param name="Mirror">The name of its partner on the other side; null for a point with none.</param>
+/// <param name="Role">What it carries.</param>
+/// <param name="Sketch">Roughly where it is (start values and the drawing only, never evidence); null when not told.</param>
+/// <param name="Nominal">Where the book says it is; any of the three may be missing.</param>
+/// <param name="DropSigma">Standard uncertainty of one plumb drop of this point; null for the default; zero when the mark is the point.</param>
+/// <param name="IsFixed">Whether its sketch is taken as its exact place, as in a surveyor's network.</param>
+/// <param name="Label">What the owner calls it, when the name is not enough; null otherwise.</param>
+public sealed record FramePoint(
+    string Id,
+    string? Mirror = null,
+    PointRole Role = PointRole.Other,
+    Place? Sketch = null,
+    Place? Nominal = null,
+    Length? DropSigma = null,
+    bool IsFixed = false,
+    string? Label = null
+);

@@ -1,0 +1,58 @@
+using System.Text.Json;
+
+namespace Plumbmark.Inspection.Car.Json;
+
+/// <summary>A value in a JSON file together with its place, so that a fault can say where it stands.</summary>
+/// <remarks>A number keeps the characters it was written with: <c>0.10</c> stays <c>0.10</c>.</remarks>
+public sealed class JsonPart
+{
+    internal JsonPart(JsonValueKind kind, string path, int line, int column, string text = "")
+    {
+        Kind = kind;
+        Path = path;
+        Line = line;
+        Column = column;
+        Text = text;
+    }
+
+    /// <summary>What kind of value it is.</summary>
+    public JsonValueKind Kind { get; }
+
+    /// <summary>The place in the file's own terms, such as <c>frame.points[2].nominal</c>; empty for the whole file.</summary>
+    public string Path { get; }
+
+    /// <summary>The line, counted from 1.</summary>
+    public int Line { get; }
+
+    /// <summary>The column in characters, counted from 1.</summary>
+    public int Column { get; }
+
+    /// <summary>A text's characters, or a number's digits as written; empty for anything else.</summary>
+    public string Text { get; }
+
+    /// <summary>The items of a list, in order; empty for anything else.</summary>
+    public IReadOnlyList<JsonPart> Items => ItemList;
+
+    /// <summary>The members of a group, in order; a name given twice is kept twice. Empty for anything else.</summary>
+    public IReadOnlyList<(string Name, JsonPart Value)> Members => MemberList;
+
+    internal List<JsonPart> ItemList { get; } = [];
+
+    internal List<(string Name, JsonPart Value)> MemberList { get; } = [];
+
+    /// <summary>What stands here, in the words of a sentence: <c>the text "x"</c>, <c>the number 3</c>, <c>a list</c>.</summary>
+    public string Describe() =>
+        Kind switch
+        {
+            JsonValueKind.String => $"the text \"{Shortened(Text)}\"",
+            JsonValueKind.Number => $"the number {Shortened(Text)}",
+            JsonValueKind.True => "true",
+            JsonValueKind.False => "false",
+            JsonValueKind.Null => "null",
+            JsonValueKind.Array => "a list",
+            JsonValueKind.Object => "a group { }",
+            _ => "nothing",
+        };
+
+    private static string Shortened(string text) => text.Length <= 40 ? text : text[..40] + "…";
+}

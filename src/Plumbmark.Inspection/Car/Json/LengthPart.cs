@@ -1,0 +1,108 @@
+using System.Globalization;
+using System.Text.Json;
+using Plumbmark.Engine.Lengths;
+
+namespace Plumbmark.Inspection.Car.Json;
+
+/// <summary>A length in a file: a number in the file's units, or a text as a person writes it.</summary>
+public static class LengthPart
+{
+    /// <summary>More than this is no length on a frame nor in any survey: it is a slip.</summary>
+    private static readonly Length s_longest = Length.FromMillimetres(100_000_000_000m);
+
+    /// <summary>The length in a part, or null with the fault recorded.</summary>
+    public static Length? Read(JsonPart part, LengthUnit units, LengthBound bound, Faults faults)
+    {
+        if (ReadAny(part, units, bound, faults) is not { } length)
+        {
+            return null;
+        }
+
+        var allowed = bound switch
+        {
+            LengthBound.Positive when length <= Length.Zero => "a length greater than zero",
+            LengthBound.NotNegative when length < Length.Zero => "a length of zero or more",
+            _ when length.Abs() > s_longest => "a length of at most 100,000 km",
+            _ => null,
+        };
+        if (allowed is not null)
+        {
+            faults.Add(part, $"Found {part.Describe()}; {allowed} is needed here.");
+        }
+
+        return allowed is null ? length : null;
+    }
+
+    /// <summary>Writes a length so that it reads back the same in a file of the given units; null is written as null.</summary>
+    public static void Write(Utf8JsonWriter json, Length? length, LengthUnit units)
+    {
+        if (length is not { } value)
+        {
+            json.WriteNullValue();
+            return;
+        }
+
+        if (value.Unit == units && IsJsonNumber(value.AsTyped))
+        {
+            json.WriteRawValue(value.AsTyped);
+            return;
+        }
+
+        // As typed when that still means the same in this file's units; otherwise with its unit spelled out.
+        var same = LengthText.Read(value.AsTyped, units, LengthSign.MayBeNegative) is LengthOutcome.Read read && read.Value == value;
+        json.WriteStringValue(same ? value.AsTyped : WithUnit(value));
+    }
+
+    private static Length? ReadAny(JsonPart part, LengthUnit units, LengthBound bound, Faults faults)
+    {
+        switch (part.Kind)
+        {
+            case JsonValueKind.Number when decimal.TryParse(part.Text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number):
+                return Length.FromNumber(number, units);
+            case JsonValueKind.String:
+                var sign = bound == LengthBound.Any ? LengthSign.MayBeNegative : LengthSign.NeverNegative;
+                return LengthText
+                    .Read(part.Text, units, sign)
+                    .Match<Length?>(
+                        length => length,
+                        refused =>
+                        {
+                            faults.Add(part, refused.Sentence);
+                            return null;
+                        }
+                    );
+            default:
+                faults.Add(
+                    part,
+                    $"Found {part.Describe()}; a length is needed here: a number, or a text such as \"47 5/8\" or \"1210 mm\"."
+                );
+                return null;
+        }
+    }
+
+    private static string WithUnit(Length value)
+    {
+        var typed = $"{value.AsTyped} {(value.Unit == LengthUnit.Inch ? "in" : "mm")}";
+        return LengthText.Read(typed, value.Unit, LengthSign.MayBeNegative) is LengthOutcome.Read read && read.Value == value
+            ? typed
+            : value.ToString();
+    }
+
+    private static bool IsJsonNumber(string text)
+    {
+        if (text.Length == 0 || !(char.IsAsciiDigit(text[^1]) && (char.IsAsciiDigit(text[0]) || text[0] == '-')))
+        {
+            return false;
+        }
+
+        var reader = new Utf8JsonReader(System.Text.Encoding.UTF8.GetBytes(text));
+        try
+        {
+            return reader.Read() && reader.TokenType == JsonTokenType.Number && reader.BytesConsumed == text.Length;
+        }
+        catch (JsonException)
+        {
+            return false;
+        }
+    }
+}

@@ -1,0 +1,27 @@
+using Plumbmark.Inspection.Car;
+
+namespace Plumbmark.Inspection.Floor;
+
+/// <summary>One value held against its limit.</summary>
+/// <param name="Id">Its name, such as <c>side-shift:A</c>.</param>
+/// <param name="Kind">sideShift, stagger, width, heightDifference, twist, sag, deviation and so on.</param>
+/// <param name="ValueMetres">The value, with its sign.</param>
+/// <param name="UMetres">Its standard uncertainty.</param>
+/// <param name="LimitMetres">The limit either way; null when none is known, and then there is no verdict.</param>
+/// <param name="LimitSource">Whose limit it is; null when there is none.</param>
+/// <param name="ProbabilityWithin">Probability that the true value is within the limit; null without a limit.</param>
+/// <param name="Verdict">The verdict; null without a limit.</param>
+/// <param name="Points">The points it concerns.</param>
+/// <param name="MustBeTrue">Whether the frame can only be true when this check is: suspension, spring and steering.</param>
+public sealed record Check(
+    string Id,
+    string Kind,
+    double ValueMetres,
+    double UMetres,
+    double? LimitMetres,
+    LimitSource? LimitSource,
+    double? ProbabilityWithin,
+    Verdict? Verdict,
+    IReadOnlyList<string> Points,
+    bool MustBeTrue
+);

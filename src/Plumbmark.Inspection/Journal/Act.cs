@@ -1,0 +1,49 @@
+using Plumbmark.Engine.Lengths;
+using Plumbmark.Inspection.Car;
+
+namespace Plumbmark.Inspection.Journal;
+
+/// <summary>One thing a person did to a car's record. The record is nothing but its acts in order; none is ever changed or removed.</summary>
+/// <remarks>Closed: a new kind of act is added here, in <see cref="ActJson"/> and in <see cref="Fold"/>, and nowhere else.</remarks>
+public abstract record Act
+{
+    private Act() { }
+
+    /// <summary>The car was named or described, or its unit chosen.</summary>
+    /// <param name="Car">Which car it is from now on.</param>
+    /// <param name="Units">Unit of a bare number from now on; readings already written keep theirs.</param>
+    public sealed record CarDescribed(CarIdentity Car, LengthUnit Units) : Act;
+
+    /// <summary>A tool was described, or described anew.</summary>
+    /// <param name="Tool">The tool; one of the same id is replaced.</param>
+    public sealed record ToolDescribed(Tool Tool) : Act;
+
+    /// <summary>A tool was put away.</summary>
+    /// <param name="Id">Its name.</param>
+    public sealed record ToolRemoved(string Id) : Act;
+
+    /// <summary>A point was drawn, or drawn anew.</summary>
+    /// <param name="Point">The point; one of the same id is replaced in its place.</param>
+    public sealed record PointDrawn(FramePoint Point) : Act;
+
+    /// <summary>A point was rubbed out. Its readings stay in the journal, and come back if the point is drawn again.</summary>
+    /// <param name="Id">Its name.</param>
+    public sealed record PointRemoved(string Id) : Act;
+
+    /// <summary>Limits were chosen.</summary>
+    /// <param name="Limits">The limits; null takes them away.</param>
+    public sealed record LimitsChosen(Limits? Limits) : Act;
+
+    /// <summary>A reading was taken.</summary>
+    /// <param name="Reading">The reading; one whose id is known already is not taken again.</param>
+    public sealed record ReadingTaken(Reading Reading) : Act;
+
+    /// <summary>A reading was taken back. It stays on record and no longer counts.</summary>
+    /// <param name="Id">The reading.</param>
+    /// <param name="Reason">Why.</param>
+    public sealed record ReadingWithdrawn(string Id, string Reason) : Act;
+
+    /// <summary>An earlier act was undone: the record reads as if it had not happened, and both stay in the journal.</summary>
+    /// <param name="Entry">The journal entry undone.</param>
+    public sealed record Undone(Guid Entry) : Act;
+}

@@ -1,0 +1,128 @@
+using System.Buffers;
+using System.Text.Json;
+using Plumbmark.Engine.Lengths;
+using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Car.Json;
+
+namespace Plumbmark.Inspection.Journal;
+
+/// <summary>An act as the text that is kept: the same groups as in the car file, with the unit of bare numbers beside them.</summary>
+public static class ActJson
+{
+    /// <summary>The text of an act.</summary>
+    /// <param name="act">The act.</param>
+    /// <param name="units">The unit in which bare numbers are written; each text carries it, so that it stands on its own.</param>
+    public static byte[] Write(Act act, LengthUnit units = LengthUnit.Inch)
+    {
+        var bytes = new ArrayBufferWriter<byte>();
+        using var json = new Utf8JsonWriter(bytes, JsonWriting.Readable with { Indented = false });
+        json.WriteStartObject();
+        json.WriteString("act", WordFor(act));
+        json.WriteString("units", CarFileReader.Units.WordFor(act is Act.CarDescribed described ? described.Units : units));
+        WriteBody(json, act, units);
+        json.WriteEndObject();
+        json.Flush();
+        return bytes.WrittenSpan.ToArray();
+    }
+
+    /// <summary>The act in a text, or null with the faults recorded.</summary>
+    public static Act? Read(ReadOnlySpan<byte> utf8, Faults faults)
+    {
+        if (JsonText.Read(utf8, faults) is not { } whole)
+        {
+            return null;
+        }
+
+        var before = faults.Count;
+        var unitText = whole.Members.FirstOrDefault(m => m.Name == "units").Value?.Text;
+        CarFileReader.Units.TryGetValue(unitText ?? "in", out var units);
+        var fields = new Fields(whole, faults, units);
+        fields.RequiredWord("units", CarFileReader.Units);
+        var word = fields.Required("act");
+        var act = ReadBody(word?.Text, fields, units);
+        if (act is null && word is not null && faults.Count == before)
+        {
+            faults.Add(word, $"Found {word.Describe()}; this act is not known to this version.");
+        }
+
+        return faults.Count == before ? act : null;
+    }
+
+    private static string WordFor(Act act) =>
+        act switch
+        {
+            Act.CarDescribed => "car-described",
+            Act.ToolDescribed => "tool-described",
+            Act.ToolRemoved => "tool-removed",
+            Act.PointDrawn => "point-drawn",
+            Act.PointRemoved => "point-removed",
+            Act.LimitsChosen => "limits-chosen",
+            Act.ReadingTaken => "reading-taken",
+            Act.ReadingWithdrawn => "reading-withdrawn",
+            Act.Undone => "undone",
+            _ => throw new System.Diagnostics.UnreachableException(),
+        };
+
+    private static void WriteBody(Utf8JsonWriter json, Act act, LengthUnit units)
+    {
+        switch (act)
+        {
+            case Act.CarDescribed a:
+                json.WriteString("name", a.Car.Name);
+                json.WriteOptional("serial", a.Car.Serial);
+                json.WriteOptional("note", a.Car.Note);
+                break;
+            case Act.ToolDescribed a:
+                json.WritePropertyName("tool");
+                ToolJson.Write(json, a.Tool, units);
+                break;
+            case Act.ToolRemoved a:
+                json.WriteString("id", a.Id);
+                break;
+            case Act.PointDrawn a:
+                json.WritePropertyName("point");
+                PointJson.Write(json, a.Point, units);
+                break;
+            case Act.PointRemoved a:
+                json.WriteString("id", a.Id);
+                break;
+            case Act.LimitsChosen { Limits: { } limits }:
+                json.WritePropertyName("limits");
+                LimitsJson.Write(json, limits, units);
+                break;
+            case Act.ReadingTaken a:
+                json.WritePropertyName("reading");
+                ReadingJson.Write(json, a.Reading, units);
+                break;
+            case Act.ReadingWithdrawn a:
+                json.WriteString("id", a.Id);
+                json.WriteString("reason", a.Reason);
+                break;
+            case Act.Undone a:
+                json.WriteString("entry", a.Entry);
+                break;
+        }
+    }
+
+    private static Act? ReadBody(string? word, Fields fields, LengthUnit units) =>
+        word switch
+        {
+            "car-described" => new Act.CarDescribed(
+                new CarIdentity(fields.OptionalText("name") ?? "", fields.OptionalText("serial"), fields.OptionalText("note")),
+                units
+            ),
+            "tool-described" => fields.Group("tool") is { } f && ToolJson.Read(f) is { } tool ? new Act.ToolDescribed(tool) : null,
+            "tool-removed" => fields.RequiredText("id") is { } id ? new Act.ToolRemoved(id) : null,
+            "point-drawn" => fields.Group("point") is { } f && PointJson.Read(f) is { } point ? new Act.PointDrawn(point) : null,
+            "point-removed" => fields.RequiredText("id") is { } id ? new Act.PointRemoved(id) : null,
+            "limits-chosen" => new Act.LimitsChosen(fields.Group("limits") is { } f ? LimitsJson.Read(f) : null),
+            "reading-taken" => fields.Group("reading") is { } f && ReadingJson.Read(f) is { } reading
+                ? new Act.ReadingTaken(reading)
+                : null,
+            "reading-withdrawn" => fields.RequiredText("id") is { } id && fields.RequiredText("reason") is { } reason
+                ? new Act.ReadingWithdrawn(id, reason)
+                : null,
+            "undone" => Guid.TryParse(fields.RequiredText("entry"), out var entry) ? new Act.Undone(entry) : null,
+            _ => null,
+        };
+}

@@ -1,0 +1,54 @@
+using System.CommandLine;
+using Plumbmark.Inspection.Car;
+
+namespace Plumbmark.Verbs;
+
+/// <summary>The car file that most verbs take: a path, or <c>-</c> for standard input.</summary>
+internal static class CarFileArgument
+{
+    public static Argument<string> Create() => new("FILE") { Description = "A car file, or - for standard input." };
+
+    /// <summary>The bytes of the file.</summary>
+    /// <exception cref="InputRefusedException">There is no such file, or it cannot be read.</exception>
+    public static byte[] Bytes(string path)
+    {
+        try
+        {
+            if (path != "-")
+            {
+                return File.ReadAllBytes(path);
+            }
+
+            using var memory = new MemoryStream();
+            using var input = Console.OpenStandardInput();
+            input.CopyTo(memory);
+            return memory.ToArray();
+        }
+        catch (Exception e) when (e is FileNotFoundException or DirectoryNotFoundException)
+        {
+            throw new InputRefusedException($"There is no file \"{path}\".");
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
+        {
+            throw new InputRefusedException($"The file \"{path}\" cannot be read: {e.Message}");
+        }
+    }
+
+    /// <summary>Runs a verb on the car in a file; a refused file is told with all its faults.</summary>
+    public static int Run(string path, Output output, Func<CarFile, int> verb) =>
+        CarFileReader
+            .Read(Bytes(path))
+            .Match(
+                verb,
+                faults =>
+                {
+                    output.Remark($"{path} is refused: {faults.Count} fault{(faults.Count == 1 ? "" : "s")}.");
+                    foreach (var fault in faults)
+                    {
+                        output.Remark(fault.ToString());
+                    }
+
+                    return ExitCode.Refused;
+                }
+            );
+}

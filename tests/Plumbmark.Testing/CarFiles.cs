@@ -1,0 +1,116 @@
+using CsCheck;
+using Plumbmark.Engine.Lengths;
+using Plumbmark.Inspection.Car;
+
+namespace Plumbmark.Testing;
+
+/// <summary>Random car files that obey every rule of the format.</summary>
+public static class CarFiles
+{
+    private static readonly string[] s_lengthTexts = ["47 5/8 in", "33-17/32\"", "1210 mm", "121.0cm", "5' 1 3/16\"", "12.50", "0.1"];
+    private static readonly string[] s_inchTexts = [.. s_lengthTexts, "47 5/8", "3/4"];
+
+    private static readonly Gen<LengthUnit> s_units = OneOf(LengthUnit.Inch, LengthUnit.Millimetre);
+
+    private static Gen<T> OneOf<T>(params T[] values) => Gen.Int[0, values.Length - 1].Select(i => values[i]);
+
+    private static Gen<IReadOnlyList<T>> Each<T>(IEnumerable<Gen<T>> gens) =>
+        gens.Aggregate(
+            Gen.Const<IReadOnlyList<T>>([]),
+            (before, next) => Gen.Select(before, next, (list, item) => (IReadOnlyList<T>)[.. list, item])
+        );
+
+    private static Gen<Length> Lengths(LengthUnit units) =>
+        Gen.OneOf(
+            OneOf(units == LengthUnit.Inch ? s_inchTexts : s_lengthTexts)
+                .Select(t => ((LengthOutcome.Read)LengthText.Read(t, units, LengthSign.NeverNegative)).Value),
+            Gen.Int[1, 2_000_000].Select(n => Length.FromNumber(n / 1000m, units))
+        );
+
+    private static Gen<Length> Signed(LengthUnit units) => Gen.Select(Lengths(units), Gen.Bool, (l, minus) => minus ? -l : l);
+
+    private static Gen<T?> Sometimes<T>(Gen<T> gen)
+        where T : struct => Gen.Select(Gen.Bool, gen, (given, value) => given ? value : (T?)null);
+
+    private static Gen<T?> Maybe<T>(Gen<T> gen)
+        where T : class => Gen.Select(Gen.Bool, gen, (given, value) => given ? value : null);
+
+    private static readonly Gen<string> s_note = OneOf("rubbed", "left hand low, re-measure", "½ in hole", "\"quoted\" <b>", "línea");
+
+    private static Gen<Place> Places(LengthUnit units) =>
+        Gen.Select(Sometimes(Signed(units)), Sometimes(Signed(units)), Sometimes(Signed(units)), (x, y, z) => new Place(x, y, z));
+
+    private static Gen<FramePoint> Points(string letter, bool left, LengthUnit units) =>
+        Gen.Select(
+            Gen.Enum<PointRole>(),
+            Maybe(Places(units)),
+            Maybe(Places(units)),
+            Sometimes(Lengths(units)),
+            Maybe(s_note),
+            (role, sketch, nominal, drop, label) =>
+                new FramePoint(
+                    $"{letter}.{(left ? "L" : "R")}",
+                    $"{letter}.{(left ? "R" : "L")}",
+                    role,
+                    sketch,
+                    nominal,
+                    drop,
+                    Label: label
+                )
+        );
+
+    private static Gen<Reading> Readings(int number, IReadOnlyList<string> points, LengthUnit units) =>
+        Gen.Select(
+            Gen.Select(Gen.Int[0, 6], Gen.Shuffle(points.ToArray()), Lengths(units), Signed(units), Signed(units)),
+            Gen.Select(Maybe(Gen.Const("tape")), Sometimes(Lengths(units)), Maybe(s_note), Maybe(s_note)),
+            (what, extra) =>
+            {
+                var (kind, ends, value, dx, dy) = what;
+                var id = $"r{number}";
+                Reading reading = kind switch
+                {
+                    0 => new Reading.Plan(id, ends[0], ends[1], value),
+                    1 => new Reading.Direct(id, ends[0], ends[1], value),
+                    2 => new Reading.Height(id, ends[0], dx),
+                    3 => new Reading.Rise(id, ends[0], ends[1], dx),
+                    4 => new Reading.Offset(id, ends[0], ends[1], ends[2], dy),
+                    5 => new Reading.Drop(id, ends[0], value, null, null),
+                    _ => new Reading.Drop(id, ends[0], null, dx, dy),
+                };
+                return reading with
+                {
+                    Tool = extra.Item1,
+                    Sigma = extra.Item2,
+                    Note = extra.Item3,
+                    Withdrawn = extra.Item4,
+                    StartAt = kind <= 1 && number % 3 == 0 ? value / 2 : null,
+                };
+            }
+        );
+
+    /// <summary>A car with two to six pairs and up to thirty readings of every kind.</summary>
+    public static Gen<CarFile> Any { get; } =
+        from units in s_units
+        from pairs in Gen.Int[2, 6]
+        from points in Each(Enumerable.Range(0, pairs * 2).Select(i => Points($"{(char)('A' + (i / 2))}", i % 2 == 0, units)))
+        from limits in Maybe(
+            Gen.Select(
+                Sometimes(Lengths(units)),
+                Sometimes(Lengths(units)),
+                Gen.Enum<LimitSource>(),
+                Maybe(s_note),
+                (m, h, source, note) => new Limits(m, h, null, source, note)
+            )
+        )
+        from tools in Gen.Select(
+            Gen.Enum<ToolKind>(),
+            Sometimes(Gen.Enum<TapeClass>()),
+            Sometimes(Lengths(units)),
+            Sometimes(Lengths(units)),
+            (kind, tapeClass, division, sigma) => new Tool("tape", kind, tapeClass, division, sigma)
+        )
+        from count in Gen.Int[0, 30]
+        from readings in Each(Enumerable.Range(1, count).Select(n => Readings(n, [.. points.Select(p => p.Id)], units)))
+        from serial in Maybe(OneOf("TX 00417", "0012-B"))
+        select new CarFile(units, new CarIdentity("Invented", serial), [tools], new Frame(points, limits), readings);
+}
