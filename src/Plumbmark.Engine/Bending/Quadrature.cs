@@ -50,7 +50,15 @@ internal static class Quadrature
         return Refine(function, low, high, whole, error, relativeTolerance * Math.Abs(whole), 0);
     }
 
-    private static double Refine(Func<double, double> function, double low, double high, double value, double error, double allowed, int depth)
+    private static double Refine(
+        Func<double, double> function,
+        double low,
+        double high,
+        double value,
+        double error,
+        double allowed,
+        int depth
+    )
     {
         if (error <= allowed || depth == DeepestHalving)
         {
