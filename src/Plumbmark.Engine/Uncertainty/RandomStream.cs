@@ -5,7 +5,7 @@ namespace Plumbmark.Engine.Uncertainty;
 /// <summary>Random numbers that come the same for the same seed, on every machine and in every version.</summary>
 /// <remarks>
 /// The generator xoshiro256** 1.0 of D. Blackman and S. Vigna (Scrambled linear pseudorandom number generators, ACM TOMS 47, 2021), its state
-/// filled by SplitMix64 as they advise; both are in the public domain. It passes what JCGM 101:2008, 6.5 and annex C, ask of a generator.
+/// filled by SplitMix64 as they advise; both are in the public domain. Its period is 2²⁵⁶ − 1 (JCGM 101:2008, 6.5, asks for a long one).
 /// Not for secrets.
 /// </remarks>
 public sealed class RandomStream

@@ -74,8 +74,8 @@ public class TapeCorrectionsPublished
                 {
                     var (parabola, catenary) = (TapeCorrections.Sag(span, weight, pull), TapeCorrections.SagOfCatenary(span, weight, pull));
                     var load = weight * span / pull;
-                    // The next term of the series is 9/80 of (wL/2P)² smaller... bounded by the square of the load itself.
-                    Assert.True(Math.Abs(parabola - catenary) <= Math.Abs(parabola) * load * load + 1e-14);
+                    // arsinh: the terms alternate, and the next one is 24 · 3/640 = 9/80 of (wL/P)² times the first.
+                    Assert.True(Math.Abs(parabola - catenary) <= Math.Abs(parabola) * load * load * 9 / 80 + 1e-14);
                 }
             );
 
