@@ -3,7 +3,7 @@ using System.Runtime.InteropServices;
 namespace Plumbmark.Engine.Fits;
 
 /// <summary>
-/// A circle through points in one pass, without a search: where the search of <see cref="LeastSquares.Circle2"/> starts. Each variant minimises
+/// A circle through points in one pass, without a search: where the search of <see cref="BestFit.Circle2"/> starts. Each variant minimises
 /// some other sum than that of squared distances, so none of them is the answer.
 /// </summary>
 /// <remarks>

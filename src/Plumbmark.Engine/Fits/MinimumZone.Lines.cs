@@ -4,7 +4,7 @@ using Plumbmark.Engine.Fits.Kernels;
 namespace Plumbmark.Engine.Fits;
 
 /// <summary>
-/// Shapes about which the band that holds every point is narrowest: straightness, flatness, roundness. The sibling <see cref="LeastSquares"/> listens to all
+/// Shapes about which the band that holds every point is narrowest: straightness, flatness, roundness. The sibling <see cref="BestFit"/> listens to all
 /// points alike and carries a covariance.
 /// </summary>
 /// <remarks>

@@ -15,10 +15,10 @@ public static partial class MinimumZone
             return refusal!;
         }
 
-        var start = new Plane(default, LeastSquares.Upward(cloud.Directions[2]));
+        var start = new Plane(default, BestFit.Upward(cloud.Directions[2]));
         return ZoneSearch
                 .Narrow(new PlaneModel(cloud.Points), start, out var steps)
-                ?.To(cloud.Size, p => new Plane(cloud.Centre + (cloud.Size * p.Point), LeastSquares.Upward(p.Normal)))
+                ?.To(cloud.Size, p => new Plane(cloud.Centre + (cloud.Size * p.Point), BestFit.Upward(p.Normal)))
                 .AsOutcome()
             ?? new FitOutcome<MinimumZoneFit<Plane>>.NotSettled(steps);
     }
@@ -33,7 +33,7 @@ public static partial class MinimumZone
             return refusal!;
         }
 
-        var start = LeastSquares.Circle2(cloud.Points).FitOrNull?.Circle ?? LeastSquares.StartingCircle(cloud.Points);
+        var start = BestFit.Circle2(cloud.Points).FitOrNull?.Circle ?? BestFit.StartingCircle(cloud.Points);
         if (start is null)
         {
             return new FitOutcome<MinimumZoneFit<Circle2>>.Undetermined(Degeneracy.Collinear);
@@ -56,7 +56,7 @@ public static partial class MinimumZone
             return refusal!;
         }
 
-        return LeastSquares
+        return BestFit
             .Cylinder(cloud.Points)
             .Match(
                 fit =>

@@ -44,12 +44,12 @@ public class DerivativeLaws
     public void Cylinder_CovarianceIsThatOfRefits()
     {
         var points = Clouds.Bore(24);
-        var fit = LeastSquares.Cylinder(points).FitOrNull!;
+        var fit = BestFit.Cylinder(points).FitOrNull!;
         Refits(
             points,
             disturbed =>
             {
-                var c = LeastSquares.Cylinder(disturbed).FitOrNull!.Cylinder;
+                var c = BestFit.Cylinder(disturbed).FitOrNull!.Cylinder;
                 var direction = Math.Sign(c.Axis.Direction.Dot(fit.Cylinder.Axis.Direction)) * c.Axis.Direction;
                 // Where the new axis passes the old centre, so that both mean the same place.
                 var at = c.Axis.Point + (c.Axis.Station(fit.Cylinder.Axis.Point) * c.Axis.Direction);
@@ -70,12 +70,12 @@ public class DerivativeLaws
         [
             .. Enumerable.Range(0, 9).Select(k => new Point3(.1, .2, .3) + (.02 * Math.Cos(k) * e1) + (.02 * Math.Sin(k) * e2)),
         ];
-        var fit = LeastSquares.Circle3(points).FitOrNull!;
+        var fit = BestFit.Circle3(points).FitOrNull!;
         Refits(
             points,
             disturbed =>
             {
-                var c = LeastSquares.Circle3(disturbed).FitOrNull!.Circle;
+                var c = BestFit.Circle3(disturbed).FitOrNull!.Circle;
                 var normal = Math.Sign(c.Normal.Dot(fit.Circle.Normal)) * c.Normal;
                 var shift = c.Centre - fit.Circle.Centre;
                 return
@@ -96,14 +96,14 @@ public class DerivativeLaws
     public void Plane_HeightUncertaintyIsThatOfRefits()
     {
         Point3[] points = [new(0, 0, 0), new(.2, 0, 0), new(.2, .1, 0), new(0, .1, 0), new(.07, .03, 0)];
-        var fit = LeastSquares.Plane(points).FitOrNull!;
+        var fit = BestFit.Plane(points).FitOrNull!;
         var place = new Point3(.3, -.05, 0);
         var variance = 0.0;
         for (var i = 0; i < points.Length; i++)
         {
             var disturbed = (Point3[])points.Clone();
             disturbed[i] += new Point3(0, 0, Step);
-            var change = LeastSquares.Plane(disturbed).FitOrNull!.Plane.Distance(place) / Step;
+            var change = BestFit.Plane(disturbed).FitOrNull!.Plane.Distance(place) / Step;
             variance += change * change;
         }
 

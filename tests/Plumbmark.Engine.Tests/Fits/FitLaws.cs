@@ -15,8 +15,8 @@ public class FitLaws
             .Sample(
                 (points, motion, seed) =>
                 {
-                    var here = LeastSquares.Circle2(points).FitOrNull!;
-                    var there = LeastSquares.Circle2(Array.ConvertAll(Clouds.Shuffled(points, seed), p => motion(p))).FitOrNull!;
+                    var here = BestFit.Circle2(points).FitOrNull!;
+                    var there = BestFit.Circle2(Array.ConvertAll(Clouds.Shuffled(points, seed), p => motion(p))).FitOrNull!;
                     Assert.Equal(here.Circle.RadiusMetres, there.Circle.RadiusMetres, Rounding);
                     Assert.True((motion(here.Circle.Centre) - there.Circle.Centre).Norm < Rounding);
                     Assert.Equal(here.Cofactor[2, 2], there.Cofactor[2, 2], 1e-8);
@@ -27,12 +27,12 @@ public class FitLaws
     [Fact]
     public void Plane_MovedAndShuffled_KeepsItsResiduals() =>
         Gen.Select(Clouds.NearPlane, Clouds.Motion)
-            .Where((points, _) => LeastSquares.Plane(points).FitOrNull is not null)
+            .Where((points, _) => BestFit.Plane(points).FitOrNull is not null)
             .Sample(
                 (points, motion) =>
                 {
-                    var here = LeastSquares.Plane(points).FitOrNull!;
-                    var there = LeastSquares.Plane(Array.ConvertAll(points, p => motion(p))).FitOrNull!;
+                    var here = BestFit.Plane(points).FitOrNull!;
+                    var there = BestFit.Plane(Array.ConvertAll(points, p => motion(p))).FitOrNull!;
                     var sense = Math.Sign(here.Residuals.Metres[0] * there.Residuals.Metres[0]);
                     Assert.All(
                         here.Residuals.Metres.Zip(there.Residuals.Metres),
@@ -48,8 +48,8 @@ public class FitLaws
             .Sample(
                 (points, motion) =>
                 {
-                    var here = LeastSquares.Cylinder(points).FitOrNull!;
-                    var there = LeastSquares.Cylinder(Array.ConvertAll(points, p => motion(p))).FitOrNull!;
+                    var here = BestFit.Cylinder(points).FitOrNull!;
+                    var there = BestFit.Cylinder(Array.ConvertAll(points, p => motion(p))).FitOrNull!;
                     Assert.Equal(here.Cylinder.RadiusMetres, there.Cylinder.RadiusMetres, 1e-10);
                     Assert.Equal(0, there.Cylinder.Axis.Distance(motion(here.Cylinder.Axis.Point)), 1e-10);
                 },
@@ -62,8 +62,8 @@ public class FitLaws
             .Sample(
                 (points, motion) =>
                 {
-                    var flat = LeastSquares.Circle2(points).FitOrNull!;
-                    var spatial = LeastSquares.Circle3(Array.ConvertAll(points, p => motion(new Point3(p.X, p.Y, 0)))).FitOrNull!;
+                    var flat = BestFit.Circle2(points).FitOrNull!;
+                    var spatial = BestFit.Circle3(Array.ConvertAll(points, p => motion(new Point3(p.X, p.Y, 0)))).FitOrNull!;
                     Assert.Equal(flat.Circle.RadiusMetres, spatial.Circle.RadiusMetres, Rounding);
                     Assert.Equal(flat.Residuals.SumOfSquares, spatial.Residuals.SumOfSquares, 1e-15);
                 },
@@ -76,8 +76,8 @@ public class FitLaws
             .Sample(
                 (points, unit) =>
                 {
-                    var metres = LeastSquares.Cylinder(points).FitOrNull!;
-                    var other = LeastSquares.Cylinder(Array.ConvertAll(points, p => unit * p)).FitOrNull!;
+                    var metres = BestFit.Cylinder(points).FitOrNull!;
+                    var other = BestFit.Cylinder(Array.ConvertAll(points, p => unit * p)).FitOrNull!;
                     Assert.Equal(1, other.Cylinder.RadiusMetres / unit / metres.Cylinder.RadiusMetres, 1e-9);
                     // Tilt per unit error goes with 1 / unit²; a shift per unit error does not change.
                     // The two directions across the axis may be chosen anew, so only what does not depend on them is compared.
@@ -93,7 +93,7 @@ public class FitLaws
         Clouds.NearBore.Sample(
             points =>
             {
-                var q = LeastSquares.Cylinder(points).FitOrNull!.Cofactor;
+                var q = BestFit.Cylinder(points).FitOrNull!.Cofactor;
                 for (var i = 0; i < q.Count; i++)
                 {
                     Assert.True(q[i, i] > 0);

@@ -19,7 +19,7 @@ public class MinimumZoneLaws
                 var heights = points.Select(p => zone.Shape.Distance(p)).ToArray();
                 Assert.Equal(zone.ZoneMetres / 2, heights.Max(), Rounding);
                 Assert.Equal(-zone.ZoneMetres / 2, heights.Min(), Rounding);
-                Assert.True(zone.ZoneMetres <= LeastSquares.Line2(points).FitOrNull!.Residuals.ZoneMetres + Rounding);
+                Assert.True(zone.ZoneMetres <= BestFit.Line2(points).FitOrNull!.Residuals.ZoneMetres + Rounding);
             },
             iter: 300
         );
@@ -28,13 +28,13 @@ public class MinimumZoneLaws
     public void Plane_EqualsTheNarrowestPairOfPlanesTried() =>
         Clouds
             .NearPlane.Select(points => points.Length > 9 ? points[..9] : points)
-            .Where(points => LeastSquares.Plane(points).FitOrNull is { } fit && fit.Cofactor[2, 2] < 100)
+            .Where(points => BestFit.Plane(points).FitOrNull is { } fit && fit.Cofactor[2, 2] < 100)
             .Sample(
                 points =>
                 {
                     var zone = MinimumZone.Plane(points).FitOrNull!;
                     Assert.Equal(NarrowestSlab(points), zone.ZoneMetres, Rounding);
-                    Assert.True(zone.ZoneMetres <= LeastSquares.Plane(points).FitOrNull!.Residuals.ZoneMetres + Rounding);
+                    Assert.True(zone.ZoneMetres <= BestFit.Plane(points).FitOrNull!.Residuals.ZoneMetres + Rounding);
                 },
                 iter: 100
             );
@@ -43,13 +43,13 @@ public class MinimumZoneLaws
     public void Circle2_EqualsTheNarrowestRingTried() =>
         Clouds
             .NearCircle.Select(points => points.Length > 9 ? points[..9] : points)
-            .Where(points => LeastSquares.Circle2(points).FitOrNull is { } fit && fit.Cofactor[2, 2] < 1)
+            .Where(points => BestFit.Circle2(points).FitOrNull is { } fit && fit.Cofactor[2, 2] < 1)
             .Sample(
                 points =>
                 {
                     var zone = MinimumZone.Circle2(points).FitOrNull!;
                     Assert.Equal(NarrowestRing(points), zone.ZoneMetres, Rounding);
-                    Assert.True(zone.ZoneMetres <= LeastSquares.Circle2(points).FitOrNull!.Residuals.ZoneMetres + Rounding);
+                    Assert.True(zone.ZoneMetres <= BestFit.Circle2(points).FitOrNull!.Residuals.ZoneMetres + Rounding);
                 },
                 iter: 100
             );
@@ -71,7 +71,7 @@ public class MinimumZoneLaws
                         Assert.True(tube >= zone.ZoneMetres - Nanometre);
                     }
 
-                    Assert.True(zone.ZoneMetres <= LeastSquares.Line3(points).FitOrNull!.Residuals.ZoneMetres + Rounding);
+                    Assert.True(zone.ZoneMetres <= BestFit.Line3(points).FitOrNull!.Residuals.ZoneMetres + Rounding);
                 },
                 iter: 40
             );
@@ -95,7 +95,7 @@ public class MinimumZoneLaws
                         Assert.True(distances.Max() - distances.Min() >= zone.ZoneMetres - Nanometre);
                     }
 
-                    Assert.True(zone.ZoneMetres <= LeastSquares.Cylinder(points).FitOrNull!.Residuals.ZoneMetres + Rounding);
+                    Assert.True(zone.ZoneMetres <= BestFit.Cylinder(points).FitOrNull!.Residuals.ZoneMetres + Rounding);
                 },
                 iter: 20
             );
@@ -103,7 +103,7 @@ public class MinimumZoneLaws
     [Fact]
     public void Zones_MovedAndShuffled_KeepTheirWidth() =>
         Gen.Select(Clouds.NearPlane, Clouds.Motion, Gen.Int)
-            .Where((points, _, _) => LeastSquares.Plane(points).FitOrNull is { } fit && fit.Cofactor[2, 2] < 100)
+            .Where((points, _, _) => BestFit.Plane(points).FitOrNull is { } fit && fit.Cofactor[2, 2] < 100)
             .Sample(
                 (points, motion, seed) =>
                 {

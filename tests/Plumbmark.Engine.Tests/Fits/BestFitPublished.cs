@@ -3,7 +3,7 @@ using Plumbmark.Engine.Fits;
 namespace Plumbmark.Engine.Tests.Fits;
 
 /// <summary>Fits against numbers printed elsewhere. Data and results name their source; tolerances are half of the last digit printed.</summary>
-public class LeastSquaresPublished
+public class BestFitPublished
 {
     // Gander, Golub, Strebel, Least-squares fitting of circles and ellipses, BIT 34 (1994) 558-578, first example.
     private static readonly Point2[] s_gander = [new(1, 7), new(2, 6), new(5, 8), new(7, 7), new(9, 5), new(3, 7)];
@@ -14,7 +14,7 @@ public class LeastSquaresPublished
     [Fact]
     public void Circle2_GanderGolubStrebel_AgreesWithThePaperAndTenDigits()
     {
-        var fit = LeastSquares.Circle2(s_gander).FitOrNull!;
+        var fit = BestFit.Circle2(s_gander).FitOrNull!;
         // The paper prints 4.7398, 2.9835, 4.7142 (digits quoted from memory); the longer digits are an independent computation.
         Assert.Equal(4.7398, fit.Circle.Centre.X, 5e-5);
         Assert.Equal(4.739782, fit.Circle.Centre.X, 5e-7);
@@ -37,15 +37,15 @@ public class LeastSquaresPublished
     public void Circles_FourPointTutorial_AgreeWithIndependentComputation()
     {
         Agrees(AlgebraicCircle.Kasa(s_tutorial), 6.081443, 3.634645, 6.699184);
-        Agrees(LeastSquares.Circle2(s_tutorial).FitOrNull!.Circle, 6.081131, 3.629951, 6.698732);
+        Agrees(BestFit.Circle2(s_tutorial).FitOrNull!.Circle, 6.081131, 3.629951, 6.698732);
     }
 
     [Fact]
     public void Circle2_ThroughThreePoints_IsTheCircumscribedCircle()
     {
         // Right-angled triangle of Thales; second triple computed independently.
-        Agrees(LeastSquares.Circle2([new(0, 0), new(4, 0), new(0, 3)]).FitOrNull!.Circle, 2, 1.5, 2.5);
-        Agrees(LeastSquares.Circle2(s_tutorial.AsSpan(0, 3)).FitOrNull!.Circle, 5.762471, 3.367292, 6.944814);
+        Agrees(BestFit.Circle2([new(0, 0), new(4, 0), new(0, 3)]).FitOrNull!.Circle, 2, 1.5, 2.5);
+        Agrees(BestFit.Circle2(s_tutorial.AsSpan(0, 3)).FitOrNull!.Circle, 5.762471, 3.367292, 6.944814);
     }
 
     [Fact]
@@ -53,7 +53,7 @@ public class LeastSquaresPublished
     {
         // OpenIndy/OpenIndy-DefaultPlugin test/function/tst_function.cpp at 98d819f, testBestFitPlane.
         Point3[] square = [new(0, 0, .001), new(1, 0, .002), new(1, 1, .004), new(0, 1, .003)];
-        var fit = LeastSquares.Plane(square).FitOrNull!;
+        var fit = BestFit.Plane(square).FitOrNull!;
         Assert.Equal(-.0009999975, fit.Plane.Normal.X, 1e-9);
         Assert.Equal(-.001999995, fit.Plane.Normal.Y, 1e-9);
         Assert.Equal(.9999975, fit.Plane.Normal.Z, 1e-9);
@@ -71,7 +71,7 @@ public class LeastSquaresPublished
             new(3000.0270, 3000.0247, 1000.0083),
             new(4999.9732, 4999.9797, 1000.0041),
         ];
-        var fit = LeastSquares.Line3(points).FitOrNull!;
+        var fit = BestFit.Line3(points).FitOrNull!;
         var direction = fit.Line.Direction.X < 0 ? -1 * fit.Line.Direction : fit.Line.Direction;
         Assert.Equal(.707106, direction.X, 1e-6);
         Assert.Equal(.707107, direction.Y, 1e-6);
@@ -89,7 +89,7 @@ public class LeastSquaresPublished
             from edge in new[] { (900, 19.05), (700, 12.34), (200, 12.34), (0.0, 19.05) }
             from z in new[] { -1205.0, 0, 1205 }
             select new Point3(edge.Item1, edge.Item2, z);
-        var fit = LeastSquares.Cylinder(points.ToArray()).FitOrNull!;
+        var fit = BestFit.Cylinder(points.ToArray()).FitOrNull!;
         Assert.Equal(1, Math.Abs(fit.Cylinder.Axis.Direction.Z), 1e-5);
         Assert.Equal(10438.54, fit.Cylinder.RadiusMetres, .005);
         // Independent computation, more digits.
@@ -113,7 +113,7 @@ public class LeastSquaresPublished
             new(259.58, 1483.65, 1332.64),
             new(247.51, 1484.00, 1345.92),
         ];
-        var fit = LeastSquares.Cylinder(points).FitOrNull!;
+        var fit = BestFit.Cylinder(points).FitOrNull!;
         Assert.Equal(19.16, fit.Cylinder.RadiusMetres, .005);
         Assert.Equal(19.161395, fit.Cylinder.RadiusMetres, 5e-7);
         Assert.Equal(.03336, fit.Residuals.SigmaMetres!.Value, 5e-6);
@@ -130,7 +130,7 @@ public class LeastSquaresPublished
         // Handbook geometry: R = h/2 + c²/(8 h); c = 100, h = 5 gives R 252.5 and dR/dh = 1/2 - c²/(8 h²) = -49.5. The three points move square to the arc:
         // the middle by e and the ends by e each give h an uncertainty of e sqrt(1 + 1/2), apart from the ends' lean of c/2/R.
         Point2[] arc = [new(-50, 0), new(0, 5), new(50, 0)];
-        var fit = LeastSquares.Circle2(arc).FitOrNull!;
+        var fit = BestFit.Circle2(arc).FitOrNull!;
         Assert.Equal(252.5, fit.Circle.RadiusMetres, 1e-9);
         var expected = 49.5 * Math.Sqrt(1.5);
         Assert.Equal(expected, Math.Sqrt(fit.Cofactor[2, 2]), 0.03 * expected);

@@ -2,7 +2,7 @@ using Plumbmark.Engine.Fits.Kernels;
 
 namespace Plumbmark.Engine.Fits;
 
-public static partial class LeastSquares
+public static partial class BestFit
 {
     /// <summary>A circle through at least three points of a plane that do not lie on one line.</summary>
     /// <param name="points">Metres.</param>

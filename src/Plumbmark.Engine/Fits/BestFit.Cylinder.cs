@@ -2,7 +2,7 @@ using Plumbmark.Engine.Fits.Kernels;
 
 namespace Plumbmark.Engine.Fits;
 
-public static partial class LeastSquares
+public static partial class BestFit
 {
     // Directions tried as the axis before the search: about 13 degrees apart over the half sphere, well inside what the search corrects.
     private const int DirectionsTried = 120;

@@ -11,7 +11,7 @@ namespace Plumbmark.Engine.Fits;
 /// centroid, by singular values (Golub and Van Loan, Matrix Computations, 4th ed., 6.3, total least squares). Circles and cylinders: Gauss-Newton on the
 /// orthogonal distances (Gander, Golub, Strebel, BIT 34 (1994) 558-578). Covariances are first order.
 /// </remarks>
-public static partial class LeastSquares
+public static partial class BestFit
 {
     /// <summary>A line through at least two points of a plane.</summary>
     /// <param name="points">Metres.</param>
