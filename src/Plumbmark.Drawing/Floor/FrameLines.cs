@@ -17,7 +17,11 @@ internal static class FrameLines
 
         foreach (var (from, to) in Segments(scene))
         {
-            var ink = from.IsMeasured && to.IsMeasured ? Palette.Frame : Palette.Sketched;
+            var isFar = scene.View == FloorView.Side && !from.Placed.IsLeft;
+            var ink =
+                !from.IsMeasured || !to.IsMeasured ? Palette.Sketched
+                : isFar ? Palette.FarSide
+                : Palette.Frame;
             yield return new Shape.Line(scene.Figure.Drawn(from), scene.Figure.Drawn(to), ink);
         }
     }
@@ -30,6 +34,11 @@ internal static class FrameLines
             var side = scene.Side(isLeft).ToList();
             var rail = OnRail(side);
             onRails.UnionWith(rail.Select(r => r.Id));
+            if (scene.View == FloorView.End)
+            {
+                continue; // from behind, the rails are seen end on
+            }
+
             foreach (var (from, to) in rail.Zip(rail.Skip(1)))
             {
                 yield return (from, to);

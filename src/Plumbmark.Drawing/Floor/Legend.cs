@@ -3,7 +3,7 @@ using Plumbmark.Drawing.Pictures;
 namespace Plumbmark.Drawing.Floor;
 
 /// <summary>What stands below a drawing: the exaggeration, a rule to measure by, and the signs that occur in it.</summary>
-internal sealed class Legend(FloorScene scene, PointLabels labels)
+internal sealed class Legend(FloorScene scene, int namesLeftOut)
 {
     private const double Row = 19;
     private const double LineRow = 15;
@@ -55,9 +55,14 @@ internal sealed class Legend(FloorScene scene, PointLabels labels)
                 : $"{Points(listed)} without a place: drawn behind the rest, in the order of the list.";
         }
 
-        if (labels.LeftOut > 0)
+        if (scene.View != FloorView.Plan && scene.Car.Frame.Points.Count > scene.Seen.Count)
         {
-            yield return $"{labels.LeftOut} names left out for want of room; the tables have them all.";
+            yield return $"{Points(scene.Car.Frame.Points.Count - scene.Seen.Count)} without a height yet.";
+        }
+
+        if (namesLeftOut > 0)
+        {
+            yield return $"{namesLeftOut} names left out for want of room; the tables have them all.";
         }
     }
 
@@ -67,8 +72,14 @@ internal sealed class Legend(FloorScene scene, PointLabels labels)
     {
         if (scene.Seen.Any(s => s.DeviationMetres > 0))
         {
-            yield return at => Line(at, Palette.Frame, "as it is");
+            yield return at => Line(at, Palette.Frame, scene.View == FloorView.Side ? "left side, as it is" : "as it is");
             yield return at => Line(at, Palette.Should, "as it should be");
+        }
+
+        if (scene.View == FloorView.Side)
+        {
+            yield return at => Line(at, Palette.FarSide, "right side");
+            yield break;
         }
 
         if (scene.Answer.Suspects.Count > 0)

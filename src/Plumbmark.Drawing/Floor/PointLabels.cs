@@ -3,7 +3,7 @@ using Plumbmark.Drawing.Pictures;
 namespace Plumbmark.Drawing.Floor;
 
 /// <summary>Names and verdict words of the points, in a lane on each side of the drawing, each joined to its point by a thin line.</summary>
-internal sealed class PointLabels
+internal sealed class PointLabels : IPointLabels
 {
     private const double WidestLane = 92;
     private const double OneLine = 15;
@@ -28,7 +28,6 @@ internal sealed class PointLabels
         }
     }
 
-    /// <summary>How many names found no room.</summary>
     public int LeftOut => _scene.Seen.Count - _places.Count;
 
     /// <summary>The width that the labels of one side need.</summary>
@@ -43,7 +42,6 @@ internal sealed class PointLabels
     public static double HeightFor(IReadOnlyList<Seen> seen) =>
         Math.Max(seen.Count(s => GoesLeft(s.Placed)), seen.Count(s => !GoesLeft(s.Placed))) * TwoLines;
 
-    /// <summary>The label of a point with its leader; nothing when it found no room.</summary>
     public IEnumerable<Shape> Draw(Seen seen)
     {
         if (!_places.TryGetValue(seen.Id, out var place))
@@ -93,7 +91,7 @@ internal sealed class PointLabels
     }
 
     /// <summary>What must be named before the rest when there is no room for all.</summary>
-    private static int Weight(FloorScene scene, Seen seen)
+    public static int Weight(FloorScene scene, Seen seen)
     {
         var isNext = scene.Answer.Next is [var next, ..] && (next.From == seen.Id || next.To == seen.Id || next.Point == seen.Id);
         var isDoubted = scene.Answer.Suspects.Any(s => s.Point == seen.Id);

@@ -12,7 +12,7 @@ internal static class PointShapes
     private const double LargestRing = 40;
     private const double SmallestRing = 1.5;
 
-    public static Shape Draw(FloorScene scene, PointLabels labels, Seen seen)
+    public static Shape Draw(FloorScene scene, IPointLabels labels, Seen seen)
     {
         var at = scene.Figure.Drawn(seen);
         var should = scene.Figure.Should(seen);

@@ -21,6 +21,9 @@ public static class Palette
     /// <summary>The frame as measured, exaggerated.</summary>
     public static Ink Frame { get; } = new("frame", Dark, 2.2);
 
+    /// <summary>The far side of the frame, seen through the near one.</summary>
+    public static Ink FarSide { get; } = new("far-side", Dark, 1.6, null, [7, 3]);
+
     /// <summary>The frame as it should be.</summary>
     public static Ink Should { get; } = new("should", Grey, 1, null, [1.5, 2.5]);
 
@@ -105,6 +108,7 @@ public static class Palette
     private static readonly Ink[] s_inks =
     [
         Frame,
+        FarSide,
         Should,
         Sketched,
         Centre,
