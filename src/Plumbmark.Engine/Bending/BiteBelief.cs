@@ -53,7 +53,10 @@ public sealed class BiteBelief
             var z = (bite.SetMetres - expected) / sigma;
 
             // Student's t with 6 degrees of freedom instead of a normal tail: one misread bite must not wipe out the rest.
-            curves[i] = _curves[i] with { LogWeight = _curves[i].LogWeight - (3.5 * Math.Log(1 + (z * z / 6))) };
+            curves[i] = _curves[i] with
+            {
+                LogWeight = _curves[i].LogWeight - (3.5 * Math.Log(1 + (z * z / 6))),
+            };
         }
 
         return new(_table, _noise, curves, bite.SetBeforeMetres + bite.SetMetres);

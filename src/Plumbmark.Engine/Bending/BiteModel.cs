@@ -15,7 +15,15 @@ public sealed class BiteModel
 
     // Priors: own choice, wide enough for mild and medium-carbon steel; the simulated jobs of bench/results/press.txt test them with another physics.
     private static readonly (double Ratio, double Weight)[] s_hardening = [(0, 0.3), (0.004, 0.3), (0.012, 0.25), (0.035, 0.15)];
-    private static readonly (double Share, double Weight)[] s_early = [(0, 0.2), (0.12, 0.22), (0.24, 0.22), (0.36, 0.18), (0.5, 0.12), (0.65, 0.06)];
+    private static readonly (double Share, double Weight)[] s_early =
+    [
+        (0, 0.2),
+        (0.12, 0.22),
+        (0.24, 0.22),
+        (0.36, 0.18),
+        (0.5, 0.12),
+        (0.65, 0.06),
+    ];
     private static readonly double[] s_fade = [0.12, 0.4, 1.2];
 
     /// <summary>A model of one set-up.</summary>
