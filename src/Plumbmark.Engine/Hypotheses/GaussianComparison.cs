@@ -21,11 +21,8 @@ public sealed class GaussianComparison
     // (1 µm)²: keeps values that share all their noise apart; a thousandth of what a tape shows.
     private const double RidgeMetres2 = 1e-12;
 
-    // An effect known no better than to a metre per unit is not seen at all.
-    private const double LeastInformationPerMetre2 = 1;
-
     // A column of which less than this share is left beside the others cannot be told from them.
-    private const double LeastShareBesideOthers = 1e-6;
+    internal const double LeastShareBesideOthers = 1e-6;
 
     private readonly Cholesky _whitening;
     private readonly List<double[]> _nuisance;
@@ -53,43 +50,21 @@ public sealed class GaussianComparison
     /// <summary>The squared misfit when there is no effect; of chi-square law with <see cref="Freedom"/> degrees if that is so.</summary>
     public double ChiSquareOfNothing { get; }
 
-    /// <summary>An effect made ready for fitting: whitened, nuisance taken out.</summary>
-    /// <param name="column">What one unit of the effect does to each value.</param>
-    public double[] Prepare(ReadOnlySpan<double> column) => Project(_whitening.Whiten(column));
-
-    /// <summary>Whether the values could show this effect at all.</summary>
-    public static bool IsSeen(double[] prepared) => Dot(prepared, prepared) > LeastInformationPerMetre2;
-
-    /// <summary>Standard uncertainty of the amount of one effect fitted alone, per unit of its column; infinite when the values cannot show it.</summary>
-    public static double UncertaintyAlone(double[] prepared) => IsSeen(prepared) ? 1 / Math.Sqrt(Dot(prepared, prepared)) : double.PositiveInfinity;
-
-    /// <summary>The effects fitted together; null when the values cannot tell them apart or do not show them.</summary>
-    public EffectFit? Fit(params ReadOnlySpan<double[]> prepared)
+    /// <summary>Makes effects ready for fitting, alone or together.</summary>
+    /// <param name="columns">For each effect what one unit of it does to each value.</param>
+    public EffectSet Effects(IReadOnlyList<double[]> columns)
     {
-        var k = prepared.Length;
-        var gram = new double[k, k];
-        var rhs = new double[k];
-        for (var i = 0; i < k; i++)
+        var prepared = columns.Select(c => Project(_whitening.Whiten(c))).ToArray();
+        var gram = new double[prepared.Length, prepared.Length];
+        for (var i = 0; i < prepared.Length; i++)
         {
-            if (!IsSeen(prepared[i]))
-            {
-                return null;
-            }
-
-            rhs[i] = Dot(prepared[i], _values);
             for (var j = 0; j <= i; j++)
             {
                 gram[i, j] = gram[j, i] = Dot(prepared[i], prepared[j]);
             }
         }
 
-        if (Cholesky.Of(gram, LeastShareBesideOthers) is not { } factor)
-        {
-            return null;
-        }
-
-        var amounts = factor.Solve(rhs);
-        return new EffectFit(amounts, factor.Inverse(), Dot(amounts, rhs));
+        return new EffectSet(gram, [.. prepared.Select(c => Dot(c, _values))]);
     }
 
     private double[] Project(double[] whitened)
