@@ -21,6 +21,7 @@ public static class BendFinder
     private const int LengthSteps = 30;
     private const int Rounds = 3;
     private const double LikelyDepth = 12; // a weight below e^−6 of the best adds nothing to an average
+    private const double BentChiSquare = 11.8; // a straight part looks more bent than this once in 370 (3σ for two parameters)
     private const double CoverageFactor = 2; // 95 % of a normal distribution, for what would not show
 
     /// <summary>What readings along one line of a part say.</summary>
@@ -42,7 +43,8 @@ public static class BendFinder
             kink.BestChiSquare + (4 * n),
             sweep.BestChiSquare + (5 * n)
         );
-        if (bicStraight <= Math.Min(bicKink, bicSweep))
+        var gain = profile.ChiSquareStraight - Math.Min(kink.BestChiSquare, sweep.BestChiSquare);
+        if (gain < BentChiSquare || bicStraight <= Math.Min(bicKink, bicSweep))
         {
             return new BendFinding.Straight(CoverageFactor * profile.AngleUncertainty(profile.Middle, 0));
         }

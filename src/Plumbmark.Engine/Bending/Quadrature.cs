@@ -3,7 +3,7 @@ namespace Plumbmark.Engine.Bending;
 /// <summary>Integrals of a function that may have kinks, by halving where a 7-point and a 15-point rule disagree.</summary>
 internal static class Quadrature
 {
-    private const int DeepestHalving = 40;
+    private const int DeepestHalving = 14; // a kink then sits in 1/16,000 of the interval
 
     // Gauss-Kronrod 7/15 on [−1, 1]: abscissae from the outside in, Kronrod weights, Gauss weights of every second abscissa.
     // R. Piessens et al., QUADPACK (1983), routine QK15.

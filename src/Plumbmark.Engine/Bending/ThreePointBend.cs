@@ -9,8 +9,8 @@ namespace Plumbmark.Engine.Bending;
 /// </remarks>
 public sealed class ThreePointBend
 {
-    private const double QuadratureTolerance = 1e-11;
-    private const double LargestCurvatureRatio = 1e5; // the last part in 10⁵ of a hinge: beyond it the moment no longer changes in print
+    private const double QuadratureTolerance = 1e-10;
+    private const double LargestCurvatureRatio = 1e4; // a hinge: the moment is then within 10⁻⁸ of the plastic one
 
     private readonly double _armProduct;
 
@@ -99,8 +99,18 @@ public sealed class ThreePointBend
     }
 
     /// <summary>The largest set the bar takes before an unhardened hinge folds, m; infinite with hardening.</summary>
-    public double LargestSetMetres =>
-        Curve.Steel.HardeningRatio > 0 ? double.PositiveInfinity : SetAtCurvature(LargestCurvatureRatio * Curve.YieldCurvaturePerMetre);
+    /// <remarks>The set falls short of its limit as 1/κ, so the limit is taken from two sharp hinges (Richardson).</remarks>
+    public double LargestSetMetres
+    {
+        get
+        {
+            const double Sharp = 500; // times the curvature at first yield
+            var yield = Curve.YieldCurvaturePerMetre;
+            return Curve.Steel.HardeningRatio > 0
+                ? double.PositiveInfinity
+                : (2 * SetAtCurvature(2 * Sharp * yield)) - SetAtCurvature(Sharp * yield);
+        }
+    }
 
     /// <summary>The bite that leaves a wanted set.</summary>
     /// <param name="setMetres">Wanted set under the ram, m, not negative.</param>
