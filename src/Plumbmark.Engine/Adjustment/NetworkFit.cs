@@ -1,4 +1,5 @@
 using Plumbmark.Engine.LeastSquares;
+using Plumbmark.Engine.Uncertainty;
 
 namespace Plumbmark.Engine.Adjustment;
 
@@ -56,7 +57,7 @@ public sealed class NetworkFit
     /// <summary>
     /// Global test: the chance of a vᵀPv at least this large when all sigmas are right and nothing is wrong (upper tail of χ²); null without redundancy.
     /// </summary>
-    public double? ChiSquareProbability => Redundancy > 0 ? Quantiles.ChiSquareUpper(WeightedSquares, Redundancy) : null;
+    public double? ChiSquareProbability => Redundancy > 0 ? ChiSquare.UpperTail(WeightedSquares, Redundancy) : null;
 
     /// <summary>How the iteration went.</summary>
     public SolveSummary Summary => State.Summary;

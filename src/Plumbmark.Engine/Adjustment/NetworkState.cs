@@ -4,15 +4,18 @@ namespace Plumbmark.Engine.Adjustment;
 
 /// <summary>The solution in the solver's own terms, kept so that later questions need no second solve.</summary>
 internal sealed record NetworkState(
-    CompiledNetwork Network,
+    NetworkSolver Solver,
     double[] Unknowns,
     LinearRows Rows,
     Cofactor Cofactor,
-    RigidMotions Motions,
     IReadOnlySet<int> Undetermined,
     SolveSummary Summary
 )
 {
+    public CompiledNetwork Network => Solver.Network;
+
+    public RigidMotions Motions => Solver.Motions;
+
     /// <summary>vᵀPv.</summary>
     public double WeightedSquares { get; } = Dense.SumOfSquares(Rows.Misclosures);
 
