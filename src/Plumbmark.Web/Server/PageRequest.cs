@@ -65,6 +65,7 @@ public sealed class CarRequest(HttpContext http, Journals journals, OpenCar car)
             .Match(
                 kept => Show.Redirect(thenShow),
                 keptBefore => Show.Redirect(thenShow, Notice.KeptBefore),
+                Show.Refused,
                 () => Show.NotFound("There is no such car in the shed.")
             );
 }
