@@ -37,12 +37,20 @@ public sealed class Journals : IDisposable
     public OpenCar? Car(long id) => Do(() => Read(id));
 
     /// <summary>Puts a car in: all of it or nothing.</summary>
-    public OpenCar Add(CarFile file, string? by = null) =>
+    /// <param name="file">The car, as a car file has it.</param>
+    /// <param name="entry">Name of what is sent, when it could be sent twice: then it is kept once. Null for one that cannot.</param>
+    /// <param name="by">The device or person; null when not told.</param>
+    public OpenCar Add(CarFile file, Guid? entry = null, string? by = null) =>
         InTransaction(() =>
         {
+            const string BegunWith = "SELECT car.id FROM car JOIN entry ON entry.car = car.id AND entry.sequence = 1 WHERE entry.id = $id";
+            if (entry is { } name && _connection.One(BegunWith, ("$id", name.ToString("D"))) is long known)
+            {
+                return Read(known)!;
+            }
+
             var id = NewCar();
-            var entries = Fold.ActsOf(file).Select(act => new JournalEntry(Guid.NewGuid(), _clock.GetUtcNow(), by, act));
-            Write(id, 0, entries);
+            WriteAll(id, file, entry, by);
             return Read(id)!;
         });
 
@@ -65,7 +73,7 @@ public sealed class Journals : IDisposable
 
             foreach (var file in files)
             {
-                Write(NewCar(), 0, Fold.ActsOf(file).Select(act => new JournalEntry(Guid.NewGuid(), _clock.GetUtcNow(), null, act)));
+                WriteAll(NewCar(), file, entry: null, by: null);
             }
 
             return true;
@@ -150,6 +158,16 @@ public sealed class Journals : IDisposable
 
     private long NewCar() =>
         (long)_connection.One("INSERT INTO car (created_at) VALUES ($now) RETURNING id", ("$now", Text(_clock.GetUtcNow())))!;
+
+    private void WriteAll(long car, CarFile file, Guid? entry, string? by)
+    {
+        var now = _clock.GetUtcNow();
+        Write(
+            car,
+            0,
+            Fold.ActsOf(file).Select((act, i) => new JournalEntry(i == 0 && entry is { } name ? name : Guid.NewGuid(), now, by, act))
+        );
+    }
 
     private void Write(long car, long last, IEnumerable<JournalEntry> entries)
     {

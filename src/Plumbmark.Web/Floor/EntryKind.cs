@@ -14,8 +14,18 @@ public sealed record EntryKind(string Word, string Label, EntryEnds Ends, string
         new("direct", "Point to point", EntryEnds.Two, "Tape straight from point to point, however high they are."),
         new("height", "Height", EntryEnds.One, "Above the water level, laser or table. Up is plus."),
         new("rise", "Height step", EntryEnds.Two, "How much higher the second point is than the first."),
-        new("offset", "Off a string", EntryEnds.PointAndTwo, "Square distance of a mark from a string; plus to the left of the way along it."),
-        new("drop", "Drop again", EntryEnds.One, "Lift the plumb line off, drop the point once more, and measure from the first mark to the new one."),
+        new(
+            "offset",
+            "Off a string",
+            EntryEnds.PointAndTwo,
+            "Square distance of a mark from a string; plus to the left of the way along it."
+        ),
+        new(
+            "drop",
+            "Drop again",
+            EntryEnds.One,
+            "Lift the plumb line off, drop the point once more, and measure from the first mark to the new one."
+        ),
     ];
 
     /// <summary>The kind of that word; the commonest when there is none.</summary>

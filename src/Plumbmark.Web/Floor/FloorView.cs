@@ -1,3 +1,5 @@
+using Plumbmark.Drawing.Floor;
+using Plumbmark.Drawing.Pictures;
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor;
@@ -22,6 +24,12 @@ public sealed record FloorView
 
     /// <summary>The drawing to pick points on, as SVG.</summary>
     public required string Picker { get; init; }
+
+    /// <summary>The frame from above as the readings have it, as SVG.</summary>
+    public required string Plan { get; init; }
+
+    /// <summary>The frame from the side and from the front, each with its title, as SVG.</summary>
+    public required IReadOnlyList<(string Title, string Svg)> Elevations { get; init; }
 
     /// <summary>Points to choose from a list.</summary>
     public required IReadOnlyList<(string, string)> Points { get; init; }
@@ -68,6 +76,12 @@ public sealed record FloorView
             Answer = answer,
             Form = form,
             Picker = PointPicker.Svg(car.File, car.Id, form, answer),
+            Plan = SvgWriter.Write(FloorPlanDrawing.Of(car.File, answer)),
+            Elevations =
+            [
+                ("From the side", SvgWriter.Write(FloorSideDrawing.Of(car.File, answer))),
+                ("From an end", SvgWriter.Write(FloorEndDrawing.Of(car.File, answer))),
+            ],
             Points = [.. car.File.Frame.Points.Select(p => (p.Id, p.Label is null ? p.Id : $"{p.Id} · {p.Label}"))],
             Tools = [.. car.File.Tools.Select(t => (t.Id, ToolWords.For(t)))],
             Pairs = PairRow.Of(car.File, answer),

@@ -28,7 +28,13 @@ public sealed record PairRow(string Name, string? Label, PairRow.Cell Sideways, 
             car.Frame.Point(pair.Left)?.Label,
             CellOf(pair.SideShiftMetres, pair.USideShiftMetres, display, ("left", "right"), CheckOf(answer, pair, "sideShift")),
             CellOf(pair.StaggerMetres, pair.UStaggerMetres, display, ("left ahead", "right ahead"), CheckOf(answer, pair, "stagger")),
-            CellOf(pair.HeightDifferenceMetres, pair.UHeightDifferenceMetres, display, ("left high", "right high"), CheckOf(answer, pair, "heightDifference"))
+            CellOf(
+                pair.HeightDifferenceMetres,
+                pair.UHeightDifferenceMetres,
+                display,
+                ("left high", "right high"),
+                CheckOf(answer, pair, "heightDifference")
+            )
         );
 
     /// <summary>A.L and A.R are A; other names stand side by side.</summary>
@@ -53,6 +59,11 @@ public sealed record PairRow(string Name, string? Label, PairRow.Cell Sideways, 
         var size = display.Number(Math.Abs(value));
         // What rounds to nothing has no side.
         var text = display.Rounded(Math.Abs(value)) == Length.Zero ? "0" : $"{size} {(value > 0 ? words.Plus : words.Minus)}";
-        return new Cell(text, uMetres is { } u ? display.PlusMinus(ShownLengths.Coverage * u) : null, check?.LimitMetres is not null, check?.Verdict);
+        return new Cell(
+            text,
+            uMetres is { } u ? display.PlusMinus(ShownLengths.Coverage * u) : null,
+            check?.LimitMetres is not null,
+            check?.Verdict
+        );
     }
 }

@@ -23,12 +23,12 @@ internal static class PointChanges
         return request.Keep(
             request.Address("points"),
             car =>
-            [
-                .. FrameSkeleton
-                    .Ladder(pairs, car.File.Units)
-                    .Where(p => car.File.Frame.Point(p.Id) is null && (p.Mirror is null || car.File.Frame.Point(p.Mirror) is null))
-                    .Select(p => new Act.PointDrawn(p)),
-            ]
+                [
+                    .. FrameSkeleton
+                        .Ladder(pairs, car.File.Units)
+                        .Where(p => car.File.Frame.Point(p.Id) is null && (p.Mirror is null || car.File.Frame.Point(p.Mirror) is null))
+                        .Select(p => new Act.PointDrawn(p)),
+                ]
         );
     }
 
@@ -64,14 +64,16 @@ internal static class PointChanges
         var role = RoleOf(request, faults);
         var drop = request.OptionalLength("drop", request.Car.File.Units, faults);
         var points = view
-            .Points.Select(p => p.Point with
-            {
-                Label = label,
-                Role = role,
-                DropSigma = drop,
-                Sketch = PlaceOf(request, $"{p.Prefix}-sketch", faults),
-                Nominal = PlaceOf(request, $"{p.Prefix}-book", faults),
-            })
+            .Points.Select(p =>
+                p.Point with
+                {
+                    Label = label,
+                    Role = role,
+                    DropSigma = drop,
+                    Sketch = PlaceOf(request, $"{p.Prefix}-sketch", faults),
+                    Nominal = PlaceOf(request, $"{p.Prefix}-book", faults),
+                }
+            )
             .ToList();
         return faults.Any
             ? Show.Again<PointPage>(PointView.Of(request, faults)!)
@@ -81,7 +83,11 @@ internal static class PointChanges
     public static IResult Remove(CarRequest request) =>
         PointView.Of(request) is not { } view ? Show.NotFound("There is no such point on this frame.")
         : view.Readings > 0
-            ? Show.Sorry("It stays", "Readings go to this point, so it is not rubbed out. Nothing was changed.", StatusCodes.Status422UnprocessableEntity)
+            ? Show.Sorry(
+                "It stays",
+                "Readings go to this point, so it is not rubbed out. Nothing was changed.",
+                StatusCodes.Status422UnprocessableEntity
+            )
         : request.Keep(request.Address("points"), [.. view.Points.Select(p => new Act.PointRemoved(p.Point.Id))]);
 
     private static IReadOnlyList<FramePoint> PointsOf(
@@ -94,7 +100,8 @@ internal static class PointChanges
         FieldFaults faults
     )
     {
-        FramePoint Single(string id, Length? y) => new(id, null, role, x is null && y is null ? null : new Place(x ?? Length.Zero, y, Length.Zero), Label: label);
+        FramePoint Single(string id, Length? y) =>
+            new(id, null, role, x is null && y is null ? null : new Place(x ?? Length.Zero, y, Length.Zero), Label: label);
         switch (sides)
         {
             case "pair":

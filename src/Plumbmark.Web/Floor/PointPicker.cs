@@ -60,7 +60,10 @@ internal sealed class PointPicker
     private string Draw(FloorAnswer answer)
     {
         var svg = new StringBuilder();
-        svg.Append(CultureInfo.InvariantCulture, $"<svg class=\"picker\" viewBox=\"0 0 {Width} {RowHeight * _rows.Count}\" role=\"group\" aria-label=\"Points of the frame, front first\">");
+        svg.Append(
+            CultureInfo.InvariantCulture,
+            $"<svg class=\"picker\" viewBox=\"0 0 {Width} {RowHeight * _rows.Count}\" role=\"group\" aria-label=\"Points of the frame, front first\">"
+        );
         foreach (var side in new[] { _rows.Select(r => r.Left), _rows.Select(r => r.Right) })
         {
             var corners = side.OfType<FramePoint>().Select(p => _places[p.Id]).Select(p => $"{N(p.X)},{N(p.Y)}");
@@ -118,13 +121,25 @@ internal sealed class PointPicker
         var name = WebUtility.HtmlEncode(point.Id);
         var words = point.Label is null ? name : $"{name}, {WebUtility.HtmlEncode(point.Label)}";
         var (labelX, anchor) = x < Middle ? (x - 16, "end") : (x + 16, "start");
-        svg.Append(CultureInfo.InvariantCulture, $"<a href=\"{WebUtility.HtmlEncode(Target(point.Id))}\" class=\"picker-point{(picked ? " is-picked" : "")}\" data-quiet=\"\" aria-label=\"{words}{Role(point.Id)}\">");
-        svg.Append(CultureInfo.InvariantCulture, $"<rect class=\"picker-touch\" x=\"{N(x < Middle ? 0 : x - Touch)}\" y=\"{N(y - Touch - 2)}\" width=\"{N(x < Middle ? x + Touch : x > Middle ? Width - x + Touch : 2 * Touch)}\" height=\"{2 * Touch + 4}\" rx=\"10\"/>");
+        svg.Append(
+            CultureInfo.InvariantCulture,
+            $"<a href=\"{WebUtility.HtmlEncode(Target(point.Id))}\" class=\"picker-point{(picked ? " is-picked" : "")}\" data-quiet=\"\" aria-label=\"{words}{Role(point.Id)}\">"
+        );
+        svg.Append(
+            CultureInfo.InvariantCulture,
+            $"<rect class=\"picker-touch\" x=\"{N(x < Middle ? 0 : x - Touch)}\" y=\"{N(y - Touch - 2)}\" width=\"{N(x < Middle ? x + Touch : x > Middle ? Width - x + Touch : 2 * Touch)}\" height=\"{2 * Touch + 4}\" rx=\"10\"/>"
+        );
         svg.Append(CultureInfo.InvariantCulture, $"<circle class=\"picker-dot\" cx=\"{N(x)}\" cy=\"{N(y)}\" r=\"{(picked ? 11 : 8)}\"/>");
-        svg.Append(CultureInfo.InvariantCulture, $"<text class=\"picker-name\" x=\"{N(labelX)}\" y=\"{N(y + 6)}\" text-anchor=\"{anchor}\">{name}</text>");
+        svg.Append(
+            CultureInfo.InvariantCulture,
+            $"<text class=\"picker-name\" x=\"{N(labelX)}\" y=\"{N(y + 6)}\" text-anchor=\"{anchor}\">{name}</text>"
+        );
         if (picked && point.Id != _form.Point && _form.Kind.Ends != EntryEnds.One)
         {
-            svg.Append(CultureInfo.InvariantCulture, $"<text class=\"picker-end\" x=\"{N(x)}\" y=\"{N(y + 5)}\" text-anchor=\"middle\">{(point.Id == _form.From ? 1 : 2)}</text>");
+            svg.Append(
+                CultureInfo.InvariantCulture,
+                $"<text class=\"picker-end\" aria-hidden=\"true\" x=\"{N(x)}\" y=\"{N(y + 5)}\" text-anchor=\"middle\">{(point.Id == _form.From ? 1 : 2)}</text>"
+            );
         }
 
         svg.Append("</a>");

@@ -22,8 +22,7 @@ public sealed record PointView(
 )
 {
     /// <summary>The points of the form, each with the prefix of its own fields.</summary>
-    public IEnumerable<(string Prefix, FramePoint Point)> Points =>
-        Partner is null ? [("one", Point)] : [("one", Point), ("two", Partner)];
+    public IEnumerable<(string Prefix, FramePoint Point)> Points => Partner is null ? [("one", Point)] : [("one", Point), ("two", Partner)];
 
     /// <summary>The page for the point named in the address; null when there is none.</summary>
     public static PointView? Of(CarRequest request, FieldFaults? faults = null)

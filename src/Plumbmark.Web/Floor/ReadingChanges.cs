@@ -16,7 +16,12 @@ internal static class ReadingChanges
         }
 
         // Kind and tool stay as they are for the next reading; the ends are picked anew.
-        var next = EntryForm.Sent(request, faults) with { Point = "", From = "", To = "" };
+        var next = EntryForm.Sent(request, faults) with
+        {
+            Point = "",
+            From = "",
+            To = "",
+        };
         return request.Keep(next.Address(request.Car.Id), car => [new Act.ReadingTaken(reading with { Id = ReadingNames.Next(car) })]);
     }
 
@@ -30,8 +35,6 @@ internal static class ReadingChanges
 
         var faults = view.Faults;
         var reason = request.RequiredText("reason", "a reason", faults);
-        return faults.Any
-            ? Show.Again<WithdrawalPage>(view)
-            : request.Keep(request.Address("floor"), new Act.ReadingWithdrawn(id, reason));
+        return faults.Any ? Show.Again<WithdrawalPage>(view) : request.Keep(request.Address("floor"), new Act.ReadingWithdrawn(id, reason));
     }
 }

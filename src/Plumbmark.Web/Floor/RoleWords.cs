@@ -20,6 +20,5 @@ internal static class RoleWords
     public static string For(PointRole role) => All.First(r => r.Value == role.ToString()).Text;
 
     /// <summary>The role of that name; null when there is none.</summary>
-    public static PointRole? Of(string name) =>
-        All.Any(r => r.Value == name) && Enum.TryParse<PointRole>(name, out var role) ? role : null;
+    public static PointRole? Of(string name) => All.Any(r => r.Value == name) && Enum.TryParse<PointRole>(name, out var role) ? role : null;
 }

@@ -18,7 +18,13 @@ internal static class ToolChanges
             faults.Add("kind", "Choose what kind of tool it is.");
         }
 
-        var tool = new Tool(name, kind, ClassOf(request, kind, faults), Positive(request, "division", faults), Positive(request, "sigma", faults));
+        var tool = new Tool(
+            name,
+            kind,
+            ClassOf(request, kind, faults),
+            Positive(request, "division", faults),
+            Positive(request, "sigma", faults)
+        );
         return faults.Any
             ? Show.Again<ToolsPage>(ToolsView.Of(request, faults))
             : request.Keep(request.Address("tools"), new Act.ToolDescribed(tool));

@@ -6,7 +6,11 @@ namespace Plumbmark.Web.Floor;
 /// <param name="Points">Where each point is.</param>
 /// <param name="Readings">How each reading fits.</param>
 /// <param name="Checks">What each check says.</param>
-public sealed record WorkingView(IReadOnlyList<WorkingView.Row> Points, IReadOnlyList<WorkingView.Row> Readings, IReadOnlyList<WorkingView.Row> Checks)
+public sealed record WorkingView(
+    IReadOnlyList<WorkingView.Row> Points,
+    IReadOnlyList<WorkingView.Row> Readings,
+    IReadOnlyList<WorkingView.Row> Checks
+)
 {
     private const double MillimetresPerMetre = 1000;
 
@@ -25,7 +29,12 @@ public sealed record WorkingView(IReadOnlyList<WorkingView.Row> Points, IReadOnl
             [
                 .. answer.Readings.Select(r => new Row(
                     r.Id,
-                    [Millimetres(r.ResidualMetres), Number(r.Standardised, "0.0"), Number(r.RedundancyNumber, "0.00"), Millimetres(r.MinimalDetectableMetres)]
+                    [
+                        Millimetres(r.ResidualMetres),
+                        Number(r.Standardised, "0.0"),
+                        Number(r.RedundancyNumber, "0.00"),
+                        Millimetres(r.MinimalDetectableMetres),
+                    ]
                 )),
             ],
             [

@@ -25,7 +25,7 @@ internal static class CarChanges
             return Show.Again<ShedPage>(ShedView.Of(request, faults));
         }
 
-        var car = request.Journals.Add(New(request, name, units, points));
+        var car = request.Journals.Add(New(request, name, units, points), request.FormName());
         return Show.Redirect(points.Count == 0 ? $"/cars/{car.Id}/points" : $"/cars/{car.Id}/floor");
     }
 
