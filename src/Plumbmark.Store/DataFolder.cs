@@ -10,7 +10,9 @@ public static class DataFolder
     public static string Path()
     {
         // The framework follows XDG_DATA_HOME for LocalApplicationData, and takes the roaming folder on Windows for ApplicationData.
-        var folder = OperatingSystem.IsWindows() ? Environment.SpecialFolder.ApplicationData : Environment.SpecialFolder.LocalApplicationData;
+        var folder = OperatingSystem.IsWindows()
+            ? Environment.SpecialFolder.ApplicationData
+            : Environment.SpecialFolder.LocalApplicationData;
         var home = Environment.GetFolderPath(folder, Environment.SpecialFolderOption.DoNotVerify);
         return System.IO.Path.Combine(home.Length > 0 ? home : System.IO.Path.GetTempPath(), "plumbmark");
     }

@@ -51,7 +51,8 @@ internal static class JournalFile
         new(
             e.SqliteErrorCode switch
             {
-                5 or 6 => $"The journal \"{path}\" is busy: another program has been writing to it for too long. Nothing was changed; try again.",
+                5 or 6 =>
+                    $"The journal \"{path}\" is busy: another program has been writing to it for too long. Nothing was changed; try again.",
                 8 => $"The journal \"{path}\" cannot be written: the file or its folder is read-only.",
                 10 => $"The journal \"{path}\" cannot be read or written: {e.Message}",
                 SqliteDamaged => $"The journal \"{path}\" is damaged. It has not been changed; keep a copy of it before anything else.",
@@ -90,7 +91,9 @@ internal static class JournalFile
         var tables = (long)connection.One("SELECT count(*) FROM sqlite_schema")!;
         if (id != Pragmas.ApplicationId && tables > 0)
         {
-            throw new StoreUnusableException($"The file \"{path}\" is a database of another program. It has not been touched; name another file.");
+            throw new StoreUnusableException(
+                $"The file \"{path}\" is a database of another program. It has not been touched; name another file."
+            );
         }
 
         Migrations.RefuseNewer(path, Migrations.VersionOf(connection), newest);
@@ -100,9 +103,14 @@ internal static class JournalFile
     {
         using var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
         Span<byte> header = stackalloc byte[16];
-        if (file.ReadAtLeast(header, header.Length, throwOnEndOfStream: false) < header.Length || !header.SequenceEqual("SQLite format 3\0"u8))
+        if (
+            file.ReadAtLeast(header, header.Length, throwOnEndOfStream: false) < header.Length
+            || !header.SequenceEqual("SQLite format 3\0"u8)
+        )
         {
-            throw new StoreUnusableException($"The file \"{path}\" is not a Plumbmark journal. It has not been touched; name another file.");
+            throw new StoreUnusableException(
+                $"The file \"{path}\" is not a Plumbmark journal. It has not been touched; name another file."
+            );
         }
     }
 

@@ -61,7 +61,10 @@ internal static class Migrations
     }
 
     private static IEnumerable<string> Names() =>
-        typeof(Migrations).Assembly.GetManifestResourceNames().Where(n => n.EndsWith(".sql", StringComparison.Ordinal)).Order(StringComparer.Ordinal);
+        typeof(Migrations)
+            .Assembly.GetManifestResourceNames()
+            .Where(n => n.EndsWith(".sql", StringComparison.Ordinal))
+            .Order(StringComparer.Ordinal);
 
     private static string Text(string name)
     {

@@ -9,22 +9,22 @@ namespace Plumbmark.Store;
 /// One connection behind one lock: an act takes a few milliseconds, most of them the disk's. Other processes are kept apart by SQLite's own
 /// locks. When a method returns, what it did is on the disk.
 /// </remarks>
-public sealed class Shed : IDisposable
+public sealed class Journals : IDisposable
 {
     private readonly SqliteConnection _connection;
     private readonly TimeProvider _clock;
     private readonly Lock _lock = new();
     private readonly Dictionary<long, OpenCar> _cache = [];
 
-    private Shed(SqliteConnection connection, TimeProvider clock)
+    private Journals(SqliteConnection connection, TimeProvider clock)
     {
         _connection = connection;
         _clock = clock;
     }
 
-    /// <summary>Opens the shed in a file; the file and its folder are made when missing.</summary>
+    /// <summary>Opens the journals in a file; the file and its folder are made when missing.</summary>
     /// <exception cref="StoreUnusableException">The file cannot be used as it is; the message says why.</exception>
-    public static Shed Open(string path, TimeProvider? clock = null) =>
+    public static Journals Open(string path, TimeProvider? clock = null) =>
         new(JournalFile.Open(path, Migrations.BuiltIn), clock ?? TimeProvider.System);
 
     /// <summary>The cars that are not in the bin, in the order they came.</summary>
