@@ -4,6 +4,7 @@ using Plumbmark.Simulations;
 var simulations = new Dictionary<string, Action<TextWriter>>(StringComparer.Ordinal)
 {
     ["floor"] = _ => FloorSimulation.Run(args.Length > 1 ? int.Parse(args[1]) : 2000),
+    ["press"] = PressSimulation.Run,
     ["speed"] = Speed.Run,
 };
 if (args.Length == 0 || !simulations.TryGetValue(args[0], out var run))
