@@ -10,6 +10,7 @@ internal static class Typefaces
     // Widths are measured once at this size and scaled: without hinting they are in proportion.
     private const double MeasuredSize = 1000;
     private static readonly ConcurrentDictionary<(int Rune, bool IsBold), double> s_widths = new();
+    private static readonly ConcurrentDictionary<int, bool> s_printable = new();
 
     private static SKTypeface Regular { get; } = Load("Inter-Regular.ttf");
 
@@ -39,8 +40,13 @@ internal static class Typefaces
     /// <summary>The text with a replacement mark for every character that the fonts lack, so that nothing is left out unseen.</summary>
     public static string Printable(string text)
     {
-        using var font = At(MeasuredSize, isBold: false);
-        if (font.ContainsGlyphs(text))
+        var isWhole = true;
+        foreach (var rune in text.EnumerateRunes())
+        {
+            isWhole &= IsPrintable(rune.Value);
+        }
+
+        if (isWhole)
         {
             return text;
         }
@@ -48,11 +54,21 @@ internal static class Typefaces
         var printable = new StringBuilder(text.Length);
         foreach (var rune in text.EnumerateRunes())
         {
-            printable.Append(font.ContainsGlyph(rune.Value) ? rune.ToString() : "\u25A1");
+            printable.Append(IsPrintable(rune.Value) ? rune.ToString() : "\u25A1");
         }
 
         return printable.ToString();
     }
+
+    private static bool IsPrintable(int rune) =>
+        s_printable.GetOrAdd(
+            rune,
+            r =>
+            {
+                using var font = At(MeasuredSize, isBold: false);
+                return font.ContainsGlyph(r);
+            }
+        );
 
     private static double MeasuredWidth((int Rune, bool IsBold) of)
     {
