@@ -37,6 +37,11 @@ public static class Fold
         {
             yield return new Act.ReadingTaken(reading);
         }
+
+        foreach (var act in BenchFold.ActsOf(file.Parts))
+        {
+            yield return act;
+        }
     }
 
     /// <summary>The entries that an undo reaches. Read backwards, because an undo can itself be undone.</summary>
@@ -68,6 +73,15 @@ public static class Fold
             {
                 Readings = [.. car.Readings.Select(r => r.Id == a.Id ? r with { Withdrawn = a.Reason } : r)],
             },
+            Act.BenchPartLaid
+            or Act.BenchPartPutAway
+            or Act.BenchMeasured
+            or Act.BenchMeasureWithdrawn
+            or Act.VariantDescribed
+            or Act.VariantRemoved => car with
+            {
+                Parts = BenchFold.After(car.Parts, act),
+            },
             _ => car,
         };
 
@@ -77,7 +91,7 @@ public static class Fold
             Frame = car.Frame with { Points = points },
         };
 
-    private static IReadOnlyList<T> Put<T>(IReadOnlyList<T> items, T item, Func<T, string> idOf)
+    internal static IReadOnlyList<T> Put<T>(IReadOnlyList<T> items, T item, Func<T, string> idOf)
     {
         var id = idOf(item);
         return items.Any(i => idOf(i) == id) ? [.. items.Select(i => idOf(i) == id ? item : i)] : [.. items, item];

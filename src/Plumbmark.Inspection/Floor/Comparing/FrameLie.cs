@@ -151,9 +151,7 @@ internal sealed class FrameLie
 
         /// <summary>Which motions the contrasts tell: symmetry alone knows neither fore and aft, nor up, nor nose up.</summary>
         private static int[] ParametersOf(ContrastKind[] kinds, bool isHeight) =>
-            isHeight
-                ? (kinds.Contains(ContrastKind.BookZ) ? [3, 4, 5] : [5])
-                : (kinds.Contains(ContrastKind.BookX) ? [0, 1, 2] : [1, 2]);
+            isHeight ? (kinds.Contains(ContrastKind.BookZ) ? [3, 4, 5] : [5]) : (kinds.Contains(ContrastKind.BookX) ? [0, 1, 2] : [1, 2]);
 
         public double? Say((bool IsBook, int Subject) group) =>
             Fit.Estimator is not null && Groups.IndexOf(group) is >= 0 and var g ? Fit.Weights[g] : null;
