@@ -1,5 +1,7 @@
 using System.Text.Json;
 using Plumbmark.Engine.Lengths;
+using Plumbmark.Inspection.Bench;
+using Plumbmark.Inspection.Bench.Json;
 using Plumbmark.Inspection.Car.Json;
 using Plumbmark.Inspection.Press;
 
@@ -45,6 +47,7 @@ public static class CarFileReader
         frame?.RefuseOthers();
         var readings = Located(fields, "readings", ReadingJson.Read, r => r.Id, faults, units);
         var press = Located(fields, "press", PressJson.Read, j => j.Id, faults, units);
+        var parts = fields.Group("parts") is { } partFields ? PartsJson.Read(partFields) : PartsSection.Empty;
         fields.RefuseOthers();
 
         CarFileChecks.Points(points, faults);
@@ -58,6 +61,7 @@ public static class CarFileReader
         )
         {
             Press = [.. press.Select(j => j.Value)],
+            Parts = parts,
         };
     }
 

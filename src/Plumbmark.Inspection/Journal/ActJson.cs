@@ -1,6 +1,7 @@
 using System.Buffers;
 using System.Text.Json;
 using Plumbmark.Engine.Lengths;
+using Plumbmark.Inspection.Bench.Json;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Car.Json;
 using Plumbmark.Inspection.Press;
@@ -65,6 +66,12 @@ public static class ActJson
             Act.BiteMade => "bite-made",
             Act.BiteWithdrawn => "bite-withdrawn",
             Act.CrackTested => "crack-tested",
+            Act.BenchPartLaid => "bench-part-laid",
+            Act.BenchPartPutAway => "bench-part-put-away",
+            Act.BenchMeasured => "bench-measured",
+            Act.BenchMeasureWithdrawn => "bench-measure-withdrawn",
+            Act.VariantDescribed => "variant-described",
+            Act.VariantRemoved => "variant-removed",
             Act.Undone => "undone",
             _ => throw new System.Diagnostics.UnreachableException(),
         };
@@ -126,6 +133,30 @@ public static class ActJson
                 json.WritePropertyName("test");
                 BiteJson.WriteTest(json, a.Test);
                 break;
+            case Act.BenchPartLaid a:
+                json.WritePropertyName("part");
+                PartJson.Write(json, a.Part with { Measures = [] }, units);
+                break;
+            case Act.BenchPartPutAway a:
+                json.WriteString("id", a.Id);
+                break;
+            case Act.BenchMeasured a:
+                json.WriteString("part", a.Part);
+                json.WritePropertyName("measure");
+                MeasureJson.Write(json, a.Measure, units);
+                break;
+            case Act.BenchMeasureWithdrawn a:
+                json.WriteString("part", a.Part);
+                json.WriteString("id", a.Id);
+                json.WriteString("reason", a.Reason);
+                break;
+            case Act.VariantDescribed a:
+                json.WritePropertyName("variant");
+                VariantJson.Write(json, a.Variant, units);
+                break;
+            case Act.VariantRemoved a:
+                json.WriteString("id", a.Id);
+                break;
             case Act.Undone a:
                 json.WriteString("entry", a.Entry);
                 break;
@@ -163,6 +194,22 @@ public static class ActJson
             "crack-tested" => fields.RequiredText("job") is { } of && fields.Group("test") is { } f && BiteJson.ReadTest(f) is { } test
                 ? new Act.CrackTested(of, test)
                 : null,
+            "bench-part-laid" => fields.Group("part") is { } f && PartJson.Read(f) is { } part ? new Act.BenchPartLaid(part) : null,
+            "bench-part-put-away" => fields.RequiredText("id") is { } id ? new Act.BenchPartPutAway(id) : null,
+            "bench-measured" => fields.RequiredText("part") is { } part
+            && fields.Group("measure") is { } f
+            && MeasureJson.Read(f) is { } measure
+                ? new Act.BenchMeasured(part, measure)
+                : null,
+            "bench-measure-withdrawn" => fields.RequiredText("part") is { } part
+            && fields.RequiredText("id") is { } id
+            && fields.RequiredText("reason") is { } reason
+                ? new Act.BenchMeasureWithdrawn(part, id, reason)
+                : null,
+            "variant-described" => fields.Group("variant") is { } f && VariantJson.Read(f) is { } variant
+                ? new Act.VariantDescribed(variant)
+                : null,
+            "variant-removed" => fields.RequiredText("id") is { } id ? new Act.VariantRemoved(id) : null,
             "undone" => Guid.TryParse(fields.RequiredText("entry"), out var entry) ? new Act.Undone(entry) : null,
             _ => null,
         };
