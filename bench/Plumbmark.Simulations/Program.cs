@@ -3,6 +3,7 @@ using Plumbmark.Simulations;
 return args switch
 {
     ["floor", var frames] => FloorSimulation.Run(int.Parse(frames)),
+    ["debug"] => Debug1.Run(),
     ["floor"] => FloorSimulation.Run(2000),
     _ => Usage(),
 };

@@ -38,7 +38,9 @@ public static class FrameSkeleton
         [
             .. s_stations
                 .Where(s => s.Needed <= pairs)
-                .SelectMany((s, i) => Pair(Letters[i].ToString(), s.Label, s.Role, Rough(s.XInches, units), Rough(s.HalfWidthInches, units))),
+                .SelectMany(
+                    (s, i) => Pair(Letters[i].ToString(), s.Label, s.Role, Rough(s.XInches, units), Rough(s.HalfWidthInches, units))
+                ),
         ];
     }
 

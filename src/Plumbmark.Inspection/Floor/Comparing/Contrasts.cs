@@ -41,6 +41,23 @@ internal sealed class Contrasts
         return contrasts;
     }
 
+    /// <summary>The nuisance columns: what each motion of the frame as a whole adds to every contrast. Motions that only the book can tell are left out without it.</summary>
+    public IReadOnlyList<double[]> Lies()
+    {
+        var motions = new List<int> { 1, 2, 5 };
+        if (_all.Exists(c => c.Kind == ContrastKind.BookX))
+        {
+            motions.Add(0);
+        }
+
+        if (_all.Exists(c => c.Kind == ContrastKind.BookZ))
+        {
+            motions.AddRange([3, 4]);
+        }
+
+        return [.. motions.Select(m => _all.Select(c => c.Lie[m]).ToArray())];
+    }
+
     /// <summary>The value of each: measured less expected, metres.</summary>
     public double[] Values() => [.. _all.Select(c => c.Terms.Sum(t => t.Factor * _frame.Values[t.Coordinate]) - c.Expected)];
 
@@ -63,7 +80,12 @@ internal sealed class Contrasts
     private void AddBook(int point)
     {
         double[]?[] lies = _frame.HasPlan(point)
-            ? [[1, 0, -_frame.Y(point), 0, 0, 0], [0, 1, _frame.X(point), 0, 0, 0], HeightLie(point, 0)]
+            ?
+            [
+                [1, 0, -_frame.Y(point), 0, 0, 0],
+                [0, 1, _frame.X(point), 0, 0, 0],
+                HeightLie(point, 0),
+            ]
             : [null, null, HeightLie(point, 0)];
         for (var axis = 0; axis < 3; axis++)
         {
@@ -153,7 +175,13 @@ internal sealed class Contrasts
         }
     }
 
-    private static int AxisOf(ContrastKind kind) => kind switch { ContrastKind.Stagger => 0, ContrastKind.Middle => 1, _ => 2 };
+    private static int AxisOf(ContrastKind kind) =>
+        kind switch
+        {
+            ContrastKind.Stagger => 0,
+            ContrastKind.Middle => 1,
+            _ => 2,
+        };
 
     /// <summary>What the book or the owner says that a pair's contrast should be; zero when neither says anything.</summary>
     private double? ExpectedOf(ContrastKind kind, int leftPoint, int rightPoint)
@@ -189,7 +217,14 @@ internal sealed class Contrasts
             return null;
         }
 
-        return (axis switch { 0 => nominal.X, 1 => nominal.Y, _ => nominal.Z })?.Metres;
+        return (
+            axis switch
+            {
+                0 => nominal.X,
+                1 => nominal.Y,
+                _ => nominal.Z,
+            }
+        )?.Metres;
     }
 
     /// <summary>How the frame's lie moves a height; a point without a place in plan is taken where it is drawn, near enough for a small tilt.</summary>
