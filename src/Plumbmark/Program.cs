@@ -7,6 +7,9 @@ var root = new RootCommand("Is this frame true, is this part straight, and what 
 {
     CheckVerb.Command(output),
     ServeVerb.Command(output),
+    DemoVerb.Command(output),
+    ImportVerb.Command(output),
+    ExportVerb.Command(output),
     SchemaVerb.Command(output),
 };
 ServeVerb.AddTo(root, output);
@@ -26,7 +29,7 @@ try
 {
     return await parsed.InvokeAsync(new InvocationConfiguration { EnableDefaultExceptionHandler = false });
 }
-catch (InputRefusedException refused)
+catch (Exception refused) when (refused is InputRefusedException or Plumbmark.Store.StoreUnusableException)
 {
     output.Remark(refused.Message);
     return ExitCode.Refused;

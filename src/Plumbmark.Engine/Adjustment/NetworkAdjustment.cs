@@ -12,7 +12,11 @@ namespace Plumbmark.Engine.Adjustment;
 public static class NetworkAdjustment
 {
     /// <summary>Fits a network.</summary>
-    public static NetworkOutcome Solve(Network network)
+    /// <param name="network">Points, readings, tools.</param>
+    /// <param name="near">
+    /// A fit of nearly the same network (a reading more or less): iterating starts from it, which saves the search for a start.
+    /// </param>
+    public static NetworkOutcome Solve(Network network, NetworkFit? near = null)
     {
         var faults = NetworkCheck.Faults(network);
         if (faults.Count > 0)
@@ -23,7 +27,7 @@ public static class NetworkAdjustment
         var compiled = NetworkCompiler.Compile(network);
         var motions = RigidMotions.Of(compiled);
         var solver = new NetworkSolver(compiled, motions);
-        var rest = RestSearch.Of(solver);
+        var rest = RestSearch.Of(solver, near);
         if (!rest.Summary.IsSolutionUsable)
         {
             return new NetworkOutcome.NotConverged(rest.Summary);

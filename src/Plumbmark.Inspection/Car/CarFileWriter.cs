@@ -1,6 +1,7 @@
 using System.Buffers;
 using System.Text.Json;
 using Plumbmark.Inspection.Car.Json;
+using Plumbmark.Inspection.Press;
 
 namespace Plumbmark.Inspection.Car;
 
@@ -42,6 +43,7 @@ public static class CarFileWriter
 
         json.WriteEndObject();
         json.WriteList("readings", file.Readings, reading => ReadingJson.Write(json, reading, file.Units));
+        json.WriteList("press", file.Press, job => PressJson.Write(json, job, file.Units));
         json.WriteEndObject();
     }
 }

@@ -12,12 +12,14 @@ internal static class RestSearch
     private const int LargeNetwork = 1500;
 
     /// <summary>The best rest found, placed on the datum.</summary>
-    public static Rest Of(NetworkSolver solver)
+    /// <param name="solver">The network.</param>
+    /// <param name="near">A fit to start from; null when there is none.</param>
+    public static Rest Of(NetworkSolver solver, NetworkFit? near)
     {
         var finder = new StartFinder(solver.Network);
         var repair = new Repair(solver, finder);
         Rest? best = null;
-        foreach (var start in finder.All())
+        foreach (var start in Near(finder, near).Concat(finder.All()))
         {
             var rest = solver.Iterate(start);
             if (!IsBelievable(solver, rest) && rest.Summary.IsSolutionUsable)
@@ -34,6 +36,8 @@ internal static class RestSearch
 
         return best!;
     }
+
+    private static IEnumerable<double[]> Near(StartFinder finder, NetworkFit? near) => near is null ? [] : [finder.Near(near)];
 
     private static bool IsBetter(Rest a, Rest b) =>
         a.Summary.IsSolutionUsable && (!b.Summary.IsSolutionUsable || a.RobustCost < b.RobustCost * 0.99);

@@ -48,6 +48,25 @@ internal sealed class StartFinder
         yield return ToUnknowns([.. Graph.Sketch.Select(Scatter)]);
     }
 
+    /// <summary>The places of another fit; points it does not have take their sketch.</summary>
+    public double[] Near(NetworkFit fit)
+    {
+        var x = ToUnknowns(Graph.Sketch);
+        var estimates = fit.Points.ToDictionary(p => p.Id, StringComparer.Ordinal);
+        foreach (var point in _network.Points.Where(p => estimates.ContainsKey(p.Id)))
+        {
+            foreach (var axis in Enum.GetValues<Axis>())
+            {
+                if (point.Unknown[(int)axis] >= 0 && estimates[point.Id].Metres(axis) is { } metres)
+                {
+                    x[point.Unknown[(int)axis]] = metres - _network.Origin[(int)axis];
+                }
+            }
+        }
+
+        return x;
+    }
+
     /// <summary>The places of all points in a solution, in the dimension of the graph.</summary>
     public double[]?[] Places(double[] x) =>
         [.. _network.Points.Select(p => p.IsTouched[0] ? Enumerable.Range(0, Graph.Dimension).Select(a => p.Base(a, x)).ToArray() : null)];
