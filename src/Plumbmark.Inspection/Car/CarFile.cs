@@ -1,4 +1,5 @@
 using Plumbmark.Engine.Lengths;
+using Plumbmark.Inspection.Press;
 using Plumbmark.Inspection.Bench;
 
 namespace Plumbmark.Inspection.Car;
@@ -16,6 +17,9 @@ public sealed record CarFile(LengthUnit Units, CarIdentity Car, IReadOnlyList<To
 
     /// <summary>The version of the format that this program writes.</summary>
     public const int Version = 1;
+
+    /// <summary>Parts that are being straightened, or were.</summary>
+    public IReadOnlyList<PressJob> Press { get; init; } = [];
 
     /// <summary>A car with nothing known but its name.</summary>
     public static CarFile Named(string name, LengthUnit units) => new(units, new CarIdentity(name), [], Frame.Empty, []);

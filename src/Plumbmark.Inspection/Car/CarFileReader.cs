@@ -3,6 +3,7 @@ using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Bench;
 using Plumbmark.Inspection.Bench.Json;
 using Plumbmark.Inspection.Car.Json;
+using Plumbmark.Inspection.Press;
 
 namespace Plumbmark.Inspection.Car;
 
@@ -45,6 +46,7 @@ public static class CarFileReader
         var limits = frame?.Group("limits") is { } limitFields ? LimitsJson.Read(limitFields) : null;
         frame?.RefuseOthers();
         var readings = Located(fields, "readings", ReadingJson.Read, r => r.Id, faults, units);
+        var press = Located(fields, "press", PressJson.Read, j => j.Id, faults, units);
         var parts = fields.Group("parts") is { } partFields ? PartsJson.Read(partFields) : PartsSection.Empty;
         fields.RefuseOthers();
 
@@ -58,6 +60,7 @@ public static class CarFileReader
             [.. readings.Select(r => r.Value)]
         )
         {
+            Press = [.. press.Select(j => j.Value)],
             Parts = parts,
         };
     }

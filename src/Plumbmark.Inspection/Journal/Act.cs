@@ -1,6 +1,7 @@
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Bench;
 using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Press;
 
 namespace Plumbmark.Inspection.Journal;
 
@@ -44,6 +45,29 @@ public abstract record Act
     /// <param name="Reason">Why.</param>
     public sealed record ReadingWithdrawn(string Id, string Reason) : Act;
 
+    /// <summary>A press job was described, or described anew; its bites and crack tests stay.</summary>
+    /// <param name="Job">The job without bites and crack tests: those are acts of their own.</param>
+    public sealed record PressJobDescribed(PressJob Job) : Act;
+
+    /// <summary>A press job was put away.</summary>
+    /// <param name="Id">Its name.</param>
+    public sealed record PressJobRemoved(string Id) : Act;
+
+    /// <summary>A bite was made and read.</summary>
+    /// <param name="Job">The job.</param>
+    /// <param name="Bite">The bite; one whose id is known already is not made again.</param>
+    public sealed record BiteMade(string Job, BiteRecord Bite) : Act;
+
+    /// <summary>A bite was taken back. It stays on record and no longer counts.</summary>
+    /// <param name="Job">The job.</param>
+    /// <param name="Id">The bite.</param>
+    /// <param name="Reason">Why.</param>
+    public sealed record BiteWithdrawn(string Job, string Id, string Reason) : Act;
+
+    /// <summary>A part was tested for cracks.</summary>
+    /// <param name="Job">The job.</param>
+    /// <param name="Test">The test.</param>
+    public sealed record CrackTested(string Job, Press.CrackTest Test) : Act;
     /// <summary>A loose part was laid on the bench, or its card written anew.</summary>
     /// <param name="Part">The part; its measures have acts of their own and are not taken from here.</param>
     public sealed record BenchPartLaid(Part Part) : Act;

@@ -4,6 +4,7 @@ using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Bench.Json;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Car.Json;
+using Plumbmark.Inspection.Press;
 
 namespace Plumbmark.Inspection.Journal;
 
@@ -60,6 +61,11 @@ public static class ActJson
             Act.LimitsChosen => "limits-chosen",
             Act.ReadingTaken => "reading-taken",
             Act.ReadingWithdrawn => "reading-withdrawn",
+            Act.PressJobDescribed => "press-job-described",
+            Act.PressJobRemoved => "press-job-removed",
+            Act.BiteMade => "bite-made",
+            Act.BiteWithdrawn => "bite-withdrawn",
+            Act.CrackTested => "crack-tested",
             Act.BenchPartLaid => "bench-part-laid",
             Act.BenchPartPutAway => "bench-part-put-away",
             Act.BenchMeasured => "bench-measured",
@@ -104,6 +110,28 @@ public static class ActJson
             case Act.ReadingWithdrawn a:
                 json.WriteString("id", a.Id);
                 json.WriteString("reason", a.Reason);
+                break;
+            case Act.PressJobDescribed a:
+                json.WritePropertyName("job");
+                PressJson.Write(json, a.Job, units);
+                break;
+            case Act.PressJobRemoved a:
+                json.WriteString("id", a.Id);
+                break;
+            case Act.BiteMade a:
+                json.WriteString("job", a.Job);
+                json.WritePropertyName("bite");
+                BiteJson.Write(json, a.Bite, units);
+                break;
+            case Act.BiteWithdrawn a:
+                json.WriteString("job", a.Job);
+                json.WriteString("id", a.Id);
+                json.WriteString("reason", a.Reason);
+                break;
+            case Act.CrackTested a:
+                json.WriteString("job", a.Job);
+                json.WritePropertyName("test");
+                BiteJson.WriteTest(json, a.Test);
                 break;
             case Act.BenchPartLaid a:
                 json.WritePropertyName("part");
@@ -152,6 +180,19 @@ public static class ActJson
                 : null,
             "reading-withdrawn" => fields.RequiredText("id") is { } id && fields.RequiredText("reason") is { } reason
                 ? new Act.ReadingWithdrawn(id, reason)
+                : null,
+            "press-job-described" => fields.Group("job") is { } f && PressJson.Read(f) is { } job ? new Act.PressJobDescribed(job) : null,
+            "press-job-removed" => fields.RequiredText("id") is { } id ? new Act.PressJobRemoved(id) : null,
+            "bite-made" => fields.RequiredText("job") is { } of && fields.Group("bite") is { } f && BiteJson.Read(f) is { } bite
+                ? new Act.BiteMade(of, bite)
+                : null,
+            "bite-withdrawn" => fields.RequiredText("job") is { } of
+            && fields.RequiredText("id") is { } id
+            && fields.RequiredText("reason") is { } reason
+                ? new Act.BiteWithdrawn(of, id, reason)
+                : null,
+            "crack-tested" => fields.RequiredText("job") is { } of && fields.Group("test") is { } f && BiteJson.ReadTest(f) is { } test
+                ? new Act.CrackTested(of, test)
                 : null,
             "bench-part-laid" => fields.Group("part") is { } f && PartJson.Read(f) is { } part ? new Act.BenchPartLaid(part) : null,
             "bench-part-put-away" => fields.RequiredText("id") is { } id ? new Act.BenchPartPutAway(id) : null,

@@ -1,5 +1,6 @@
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Press;
 
 namespace Plumbmark.Inspection.Journal;
 
@@ -38,7 +39,7 @@ public static class Fold
             yield return new Act.ReadingTaken(reading);
         }
 
-        foreach (var act in BenchFold.ActsOf(file.Parts))
+        foreach (var act in BenchFold.ActsOf(file.Parts).Concat(file.Press.SelectMany(PressJobs.ActsOf)))
         {
             yield return act;
         }
@@ -72,6 +73,10 @@ public static class Fold
             Act.ReadingWithdrawn a => car with
             {
                 Readings = [.. car.Readings.Select(r => r.Id == a.Id ? r with { Withdrawn = a.Reason } : r)],
+            },
+            Act.PressJobDescribed or Act.PressJobRemoved or Act.BiteMade or Act.BiteWithdrawn or Act.CrackTested => car with
+            {
+                Press = PressJobs.After(car.Press, act),
             },
             Act.BenchPartLaid
             or Act.BenchPartPutAway

@@ -26,6 +26,7 @@ internal static class UndoChanges
             .Match(
                 _ => Show.Redirect(next, isUndo ? Notice.PutBack : Notice.Undone),
                 _ => Show.Redirect(next, Notice.Undone),
+                Show.Refused,
                 () => Show.NotFound("There is no such car in the shed.")
             );
     }
