@@ -218,6 +218,22 @@ public class BenchInspectionTests
     }
 
     [Fact]
+    public void LeftAgainstRight_APartBentByItsOwnMeasures_BearsTheDifference()
+    {
+        string Arm(string side, string other, string eye, string gap) =>
+            $$"""
+                { "id": "arm.{{side}}", "kind": "lower-wishbone", "made": "pressed", "mirror": "arm.{{other}}", "measures": [
+                  { "id": "m", "kind": "length", "dimension": "eye-height", "values": ["{{eye}}"], "tool": "caliper" },
+                  { "id": "n", "kind": "straightedge", "dimension": "flange", "gaps": [ { "at": 0, "gap": 0 }, { "at": 5, "gap": "{{gap}}" }, { "at": 10, "gap": 0 } ] } ] }
+                """;
+        var answer = BenchInspection.Of(BenchFiles.Car(Arm("L", "R", "2.19", ".15") + ", " + Arm("R", "L", "2.00", ".01")));
+        Assert.Equal([Disposition.Straighten, Disposition.Keep], answer.Parts.Select(p => p.Disposition));
+        var difference = answer.Parts[1].Dimensions[0].Comparisons.Single(c => c.Against == ComparedWith.Mirror);
+        Assert.Equal("arm.L", difference.PutDownTo);
+        Assert.Contains(answer.Parts[1].Reasons, r => r.Contains("put down to arm.L", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void BackToBack_IsSharperThanTwoMeasures()
     {
         var car = BenchFiles.Car(
