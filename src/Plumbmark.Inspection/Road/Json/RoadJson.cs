@@ -1,0 +1,70 @@
+using System.Text.Json;
+using Plumbmark.Engine.Lengths;
+using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Car.Json;
+
+namespace Plumbmark.Inspection.Road.Json;
+
+/// <summary>The road section of a car file.</summary>
+internal static class RoadJson
+{
+    public static RoadSection Read(Fields fields)
+    {
+        var front = fields.Group("front") is { } f ? FrontJson.Read(f) : null;
+        var rear = fields.Group("rear") is { } r ? RearJson.Read(r) : null;
+        var section = new RoadSection(
+            front,
+            rear,
+            Each(fields, "book", BookFigureJson.Read, b => b.Kind.ToString(), "figure"),
+            Each(fields, "parts", PartDeviationJson.Read, p => p.Id, "id"),
+            Each(fields, "adjusters", AdjusterJson.Read, a => a.Id, "id"),
+            Each(fields, "wheels", WheelReadingJson.Read, w => w.Id, "id")
+        );
+        fields.RefuseOthers();
+        return section;
+    }
+
+    public static void Write(Utf8JsonWriter json, RoadSection section, LengthUnit units)
+    {
+        json.WriteStartObject();
+        if (section.Front is { } front)
+        {
+            json.WritePropertyName("front");
+            FrontJson.Write(json, front, units);
+        }
+
+        if (section.Rear is { } rear)
+        {
+            json.WritePropertyName("rear");
+            RearJson.Write(json, rear, units);
+        }
+
+        json.WriteList("book", section.Book, b => BookFigureJson.Write(json, b, units));
+        json.WriteList("parts", section.Parts, p => PartDeviationJson.Write(json, p, units));
+        json.WriteList("adjusters", section.Adjusters, a => AdjusterJson.Write(json, a, units));
+        json.WriteList("wheels", section.Wheels, w => WheelReadingJson.Write(json, w, units));
+        json.WriteEndObject();
+    }
+
+    private static List<T> Each<T>(Fields fields, string name, Func<Fields, T?> read, Func<T, string> idOf, string idName)
+        where T : class
+    {
+        var items = new List<T>();
+        var firstUse = new Dictionary<string, int>(StringComparer.Ordinal);
+        foreach (var part in fields.Items(name))
+        {
+            if (read(fields.Of(part)) is not { } value)
+            {
+                continue;
+            }
+
+            items.Add(value);
+            if (!firstUse.TryAdd(idOf(value), part.Line))
+            {
+                fields.Faults.Add(part, $"The {idName} of this item is already used on line {firstUse[idOf(value)]}; each must be used once.");
+            }
+        }
+
+        return items;
+    }
+}
