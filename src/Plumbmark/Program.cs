@@ -3,7 +3,12 @@ using Plumbmark;
 using Plumbmark.Verbs;
 
 var output = new Output(Console.OpenStandardOutput(), Console.Error);
-var root = new RootCommand("Is this frame true, is this part straight, and what should be measured next?") { SchemaVerb.Command(output) };
+var root = new RootCommand("Is this frame true, is this part straight, and what should be measured next?")
+{
+    ServeVerb.Command(output),
+    SchemaVerb.Command(output),
+};
+ServeVerb.AddTo(root, output);
 var parsed = root.Parse(args);
 if (parsed.Errors.Count > 0)
 {

@@ -1,0 +1,12 @@
+using Plumbmark.Web.Floor;
+using Plumbmark.Web.Server;
+using Plumbmark.Web.Shed;
+
+namespace Plumbmark.Web;
+
+/// <summary>Every room there is. A new room is one line here; its pages, forms and styles stand in its own folder.</summary>
+public static class Rooms
+{
+    /// <summary>The rooms in the order of the bottom navigation: Shed, Book, Floor, Bench, Press, Road, Sheet.</summary>
+    public static IReadOnlyList<Room> All { get; } = [ShedRoom.Room, FloorRoom.Room];
+}

@@ -1,0 +1,32 @@
+namespace Plumbmark.Web.Server;
+
+/// <summary>A short remark at the top of the page after a change. Only these may be named in an address, so that no link can put words in our mouth.</summary>
+public static class Notice
+{
+    /// <summary>The same form came twice.</summary>
+    public const string KeptBefore = "kept-before";
+
+    /// <summary>Something was undone.</summary>
+    public const string Undone = "undone";
+
+    /// <summary>What was undone was put back.</summary>
+    public const string PutBack = "put-back";
+
+    /// <summary>A car went to the bin.</summary>
+    public const string Binned = "binned";
+
+    /// <summary>A car came out of the bin.</summary>
+    public const string Restored = "restored";
+
+    /// <summary>The words for a remark; null for one that is not known.</summary>
+    public static string? Words(string? name) =>
+        name switch
+        {
+            KeptBefore => "This was sent before and is kept once. For a repeat reading, enter it again below.",
+            Undone => "Undone. It stays in the journal and can be put back.",
+            PutBack => "Put back.",
+            Binned => "The car is in the bin. Nothing of it is lost.",
+            Restored => "The car is back in the shed.",
+            _ => null,
+        };
+}

@@ -1,0 +1,88 @@
+using Microsoft.AspNetCore.Antiforgery;
+using Microsoft.AspNetCore.Http;
+using Plumbmark.Store;
+
+namespace Plumbmark.Web.Server;
+
+/// <summary>What every request passes before any room sees it.</summary>
+internal sealed class RequestGuard(RequestDelegate next, IAntiforgery antiforgery)
+{
+    // No inline script or style anywhere, nothing from elsewhere, nothing sent elsewhere, no page of ours inside another's.
+    private const string ContentSecurityPolicy =
+        "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data: blob:; connect-src 'self'; font-src 'self'; "
+        + "manifest-src 'self'; worker-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
+
+    public async Task InvokeAsync(HttpContext http)
+    {
+        AddHeaders(http.Response.Headers);
+        if (await Refusal(http) is { } refusal)
+        {
+            await refusal.ExecuteAsync(http);
+            return;
+        }
+
+        try
+        {
+            await next(http);
+        }
+        catch (StoreUnusableException e) when (!http.Response.HasStarted)
+        {
+            await Show.Sorry("The journal cannot be used", e.Message, StatusCodes.Status503ServiceUnavailable).ExecuteAsync(http);
+        }
+        catch (BadHttpRequestException e) when (!http.Response.HasStarted)
+        {
+            await Show.Sorry("Not understood", "What the browser sent was too long or broke off. Nothing was changed.", e.StatusCode)
+                .ExecuteAsync(http);
+        }
+        catch (InvalidDataException) when (!http.Response.HasStarted)
+        {
+            await Show.Sorry("Not understood", "The form is too long or broken. Nothing was changed.", StatusCodes.Status400BadRequest)
+                .ExecuteAsync(http);
+        }
+    }
+
+    private static void AddHeaders(IHeaderDictionary headers)
+    {
+        headers.ContentSecurityPolicy = ContentSecurityPolicy;
+        headers.XContentTypeOptions = "nosniff";
+        // "no-referrer" would make browsers send "Origin: null" with a form, and then the origin could not be checked.
+        headers["Referrer-Policy"] = "same-origin";
+        headers["Cross-Origin-Opener-Policy"] = "same-origin";
+        headers["Cross-Origin-Resource-Policy"] = "same-origin";
+        headers["Permissions-Policy"] = "geolocation=(), microphone=(), payment=(), usb=()";
+        headers.CacheControl = "no-store";
+    }
+
+    private async Task<IResult?> Refusal(HttpContext http)
+    {
+        // A strange name in Host means that a page elsewhere has pointed its own name at this machine (DNS rebinding).
+        if (!AllowedHosts.Allow(http.Request.Host))
+        {
+            return Results.Text("This address is not served here. Open the one that Plumbmark printed when it started.\n", statusCode: 421);
+        }
+
+        if (HttpMethods.IsGet(http.Request.Method) || HttpMethods.IsHead(http.Request.Method))
+        {
+            return null;
+        }
+
+        if (!HttpMethods.IsPost(http.Request.Method))
+        {
+            return Results.Text("Only GET and POST are understood here.\n", statusCode: StatusCodes.Status405MethodNotAllowed);
+        }
+
+        return IsFromHere(http.Request) && await antiforgery.IsRequestValidAsync(http)
+            ? null
+            : Show.Sorry(
+                "Not sent from a page of this program",
+                "Nothing was changed. If you did press a button here, the page was too old: go back, reload it, and press again.",
+                StatusCodes.Status400BadRequest
+            );
+    }
+
+    private static bool IsFromHere(HttpRequest request)
+    {
+        var origin = request.Headers.Origin.ToString();
+        return origin.Length == 0 || origin == $"{request.Scheme}://{request.Host}";
+    }
+}

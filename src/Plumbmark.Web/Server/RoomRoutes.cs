@@ -1,0 +1,59 @@
+using System.Diagnostics.CodeAnalysis;
+using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.Http;
+using Microsoft.AspNetCore.Routing;
+using Microsoft.Extensions.DependencyInjection;
+using Plumbmark.Store;
+
+namespace Plumbmark.Web.Server;
+
+/// <summary>Where a room adds its pages (GET) and its changes (POST to a noun, then redirect).</summary>
+public sealed class RoomRoutes(IEndpointRouteBuilder endpoints)
+{
+    private const string Car = "/cars/{car:long}";
+
+    /// <summary>A page that needs no car.</summary>
+    public void Page([StringSyntax("Route")] string path, Func<PageRequest, IResult> show) =>
+        endpoints.MapGet(path, (HttpContext http) => show(Request(http)));
+
+    /// <summary>A page about a car, at <c>/cars/7/…</c>; a car that is not there is told without calling the room.</summary>
+    public void CarPage([StringSyntax("Route")] string path, Func<CarRequest, IResult> show) =>
+        endpoints.MapGet(Under(path), (HttpContext http, long car) => WithCar(http, car, show));
+
+    /// <summary>A change that needs no car. The form has been checked against forgery before.</summary>
+    public void Change([StringSyntax("Route")] string path, Func<PageRequest, IResult> change) =>
+        endpoints.MapPost(path, async (HttpContext http) => change(await RequestWithForm(http)));
+
+    /// <summary>A change to a car, at <c>/cars/7/…</c>.</summary>
+    public void CarChange([StringSyntax("Route")] string path, Func<CarRequest, IResult> change) =>
+        endpoints.MapPost(
+            Under(path),
+            async (HttpContext http, long car) =>
+            {
+                await RequestWithForm(http);
+                return WithCar(http, car, change);
+            }
+        );
+
+    private static string Under(string path) => path.Length == 0 ? Car : $"{Car}/{path}";
+
+    private static IResult WithCar(HttpContext http, long car, Func<CarRequest, IResult> answer)
+    {
+        var request = Request(http);
+        return request.Journals.Car(car) is { IsBinned: false } open
+            ? answer(new CarRequest(http, request.Journals, open))
+            : Show.NotFound("There is no such car in the shed. It may be in the bin.");
+    }
+
+    private static PageRequest Request(HttpContext http) => new(http, http.RequestServices.GetRequiredService<Journals>());
+
+    private static async Task<PageRequest> RequestWithForm(HttpContext http)
+    {
+        if (http.Request.HasFormContentType)
+        {
+            await http.Request.ReadFormAsync(http.RequestAborted);
+        }
+
+        return Request(http);
+    }
+}

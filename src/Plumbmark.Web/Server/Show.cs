@@ -1,0 +1,50 @@
+using Microsoft.AspNetCore.Components;
+using Microsoft.AspNetCore.Http;
+using Microsoft.AspNetCore.Http.HttpResults;
+using Microsoft.AspNetCore.WebUtilities;
+using Plumbmark.Web.Layout;
+
+namespace Plumbmark.Web.Server;
+
+/// <summary>The answers a room can give.</summary>
+public static class Show
+{
+    /// <summary>A page: a component with one parameter, <c>Model</c>.</summary>
+    /// <param name="model">What it shows.</param>
+    /// <param name="status">200, or 422 when a form is shown again with what was wrong.</param>
+    public static IResult Page<TPage>(object model, int status = StatusCodes.Status200OK)
+        where TPage : IComponent =>
+        new RazorComponentResult<TPage>(new Dictionary<string, object?> { ["Model"] = model })
+        {
+            StatusCode = status,
+            PreventStreamingRendering = true,
+        };
+
+    /// <summary>The same form again, with what was wrong in it.</summary>
+    public static IResult Again<TPage>(object model)
+        where TPage : IComponent => Page<TPage>(model, StatusCodes.Status422UnprocessableEntity);
+
+    /// <summary>To another page after a change, so that reloading does not send the form again.</summary>
+    public static IResult Redirect(string address, string? notice = null) =>
+        new SeeOther(notice is null ? address : QueryHelpers.AddQueryString(address, "notice", notice));
+
+    /// <summary>Nothing is here.</summary>
+    public static IResult NotFound(string sentence) => Sorry("Not here", sentence, StatusCodes.Status404NotFound);
+
+    /// <summary>A page that only says what is the matter.</summary>
+    public static IResult Sorry(string title, string sentence, int status) => Page<SorryPage>(new SorryPage.View(title, sentence), status);
+
+    /// <summary>A file to keep.</summary>
+    public static IResult File(byte[] bytes, string contentType, string name) => TypedResults.File(bytes, contentType, name);
+
+    // 303 says that the next request is a GET; the framework's own redirect results send 302.
+    private sealed class SeeOther(string address) : IResult
+    {
+        public Task ExecuteAsync(HttpContext httpContext)
+        {
+            httpContext.Response.StatusCode = StatusCodes.Status303SeeOther;
+            httpContext.Response.Headers.Location = address;
+            return Task.CompletedTask;
+        }
+    }
+}

@@ -1,0 +1,95 @@
+using System.Net;
+using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.DataProtection;
+using Microsoft.AspNetCore.Hosting;
+using Microsoft.AspNetCore.Http;
+using Microsoft.AspNetCore.Http.Features;
+using Microsoft.AspNetCore.Server.Kestrel.Core;
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Hosting;
+using Microsoft.Extensions.Logging;
+using Plumbmark.Store;
+using Plumbmark.Web.Server;
+
+namespace Plumbmark.Web;
+
+/// <summary>Builds the local app: every room on one address of this machine, and on no other.</summary>
+public static class WebServer
+{
+    /// <summary>Larger than the largest car file, so that one that is too large is refused in words.</summary>
+    private const long LargestRequestBytes = 12 * 1024 * 1024;
+
+    /// <summary>An app that is not started yet.</summary>
+    /// <param name="journals">The cars; not disposed with the app.</param>
+    /// <param name="port">The port on 127.0.0.1; 0 for any free one.</param>
+    /// <param name="keyFolder">Where the keys are kept that make a form opened before a restart good after it; null keeps none.</param>
+    public static WebApplication Build(Journals journals, int port, string? keyFolder)
+    {
+        // The empty builder reads no settings files and no environment: nothing can make it listen elsewhere.
+        var builder = WebApplication.CreateEmptyBuilder(
+            new WebApplicationOptions
+            {
+                ApplicationName = "Plumbmark",
+                ContentRootPath = AppContext.BaseDirectory,
+                EnvironmentName = Environments.Production,
+            }
+        );
+        builder.WebHost.UseKestrelCore().ConfigureKestrel(kestrel => Limit(kestrel, port));
+        AddServices(builder.Services, journals, keyFolder);
+        var app = builder.Build();
+        app.UseMiddleware<RequestGuard>();
+        app.UseRouting();
+        BuiltInFiles.Map(app);
+        var routes = new RoomRoutes(app);
+        foreach (var room in Rooms.All)
+        {
+            room.Map(routes);
+        }
+
+        app.MapFallback(() => Show.NotFound("There is no such page."));
+        return app;
+    }
+
+    private static void Limit(KestrelServerOptions kestrel, int port)
+    {
+        kestrel.AddServerHeader = false;
+        kestrel.Limits.MaxRequestBodySize = LargestRequestBytes;
+        kestrel.Limits.MaxConcurrentConnections = 1000;
+        kestrel.Limits.RequestHeadersTimeout = TimeSpan.FromSeconds(10);
+        kestrel.Listen(IPAddress.Loopback, port);
+    }
+
+    private static void AddServices(IServiceCollection services, Journals journals, string? keyFolder)
+    {
+        services.AddSingleton(journals);
+        services.AddRoutingCore();
+        services.AddRazorComponents();
+        services.AddLogging(logging =>
+            logging.SetMinimumLevel(LogLevel.Warning).AddConsole(o => o.LogToStandardErrorThreshold = LogLevel.Trace)
+        );
+        services.Configure<FormOptions>(form =>
+        {
+            form.ValueLengthLimit = 64 * 1024;
+            form.ValueCountLimit = 1024;
+            form.MultipartBodyLengthLimit = LargestRequestBytes;
+        });
+        services.AddAntiforgery(forgery =>
+        {
+            forgery.FormFieldName = FormFields.ForgeryToken;
+            forgery.Cookie.Name = "plumbmark-form";
+            forgery.Cookie.SameSite = SameSiteMode.Strict;
+            forgery.Cookie.HttpOnly = true;
+            forgery.Cookie.SecurePolicy = CookieSecurePolicy.SameAsRequest;
+            forgery.SuppressXFrameOptionsHeader = true; // frame-ancestors says it
+        });
+        var protection = services.AddDataProtection().SetApplicationName("Plumbmark");
+        if (keyFolder is null)
+        {
+            protection.UseEphemeralDataProtectionProvider();
+        }
+        else
+        {
+            protection.PersistKeysToFileSystem(new DirectoryInfo(keyFolder));
+        }
+    }
+}

@@ -1,0 +1,25 @@
+using System.CommandLine;
+using Plumbmark.Store;
+
+namespace Plumbmark.Verbs;
+
+/// <summary>The journal file that a verb works on.</summary>
+internal static class DataOption
+{
+    public static Option<string> Create() =>
+        new("--data") { Description = "The journal file. Without it, the one in your own data folder.", HelpName = "FILE" };
+
+    /// <summary>Opens the journals in the file named, or in the user's own.</summary>
+    /// <exception cref="InputRefusedException">The file cannot be used as it is.</exception>
+    public static Journals Open(string? path)
+    {
+        try
+        {
+            return Journals.Open(path ?? DataFolder.JournalPath());
+        }
+        catch (StoreUnusableException e)
+        {
+            throw new InputRefusedException(e.Message);
+        }
+    }
+}

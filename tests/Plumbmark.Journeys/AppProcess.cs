@@ -1,0 +1,91 @@
+using System.Diagnostics;
+using System.Reflection;
+using System.Text;
+
+namespace Plumbmark.Journeys;
+
+/// <summary>The built program itself, started as a person starts it, with a journal of its own in a temporary folder.</summary>
+public sealed class AppProcess : IAsyncDisposable
+{
+    private readonly Process _process;
+
+    private AppProcess(Process process, string folder, string address)
+    {
+        _process = process;
+        Folder = folder;
+        Address = address;
+    }
+
+    /// <summary>The temporary folder; the working folder of every run.</summary>
+    public string Folder { get; }
+
+    /// <summary>Such as <c>http://127.0.0.1:40123</c>, without a stroke at the end.</summary>
+    public string Address { get; }
+
+    private static string Binary => Path.Combine(AppContext.BaseDirectory, "plumbmark.dll");
+
+    /// <summary>Starts the app and waits for the address that it prints.</summary>
+    public static async Task<AppProcess> Start(string? folder = null)
+    {
+        folder ??= Directory.CreateTempSubdirectory("plumbmark-journey-").FullName;
+        var process = Begin(folder, "serve", "--data", Path.Combine(folder, "plumbmark.db"), "--port", "0");
+        while (await process.StandardOutput.ReadLineAsync() is { } line)
+        {
+            if (line.Split(' ').FirstOrDefault(w => w.StartsWith("http://", StringComparison.Ordinal)) is { } address)
+            {
+                return new AppProcess(process, folder, address.TrimEnd('/'));
+            }
+        }
+
+        throw new InvalidOperationException($"The app ended without an address: {await process.StandardError.ReadToEndAsync()}");
+    }
+
+    /// <summary>Runs a verb to its end.</summary>
+    public static async Task<(int Code, string Results, string Remarks)> Run(string folder, params string[] arguments)
+    {
+        using var process = Begin(folder, arguments);
+        var results = process.StandardOutput.ReadToEndAsync();
+        var remarks = process.StandardError.ReadToEndAsync();
+        await process.WaitForExitAsync();
+        return (process.ExitCode, await results, await remarks);
+    }
+
+    /// <summary>Ends the app without any warning, as a power cut would.</summary>
+    public void Kill()
+    {
+        _process.Kill(entireProcessTree: true);
+        _process.WaitForExit();
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        if (!_process.HasExited)
+        {
+            Kill();
+        }
+
+        _process.Dispose();
+        await Task.Run(() => Directory.Delete(Folder, recursive: true));
+    }
+
+    private static Process Begin(string folder, params string[] arguments)
+    {
+        var start = new ProcessStartInfo("dotnet")
+        {
+            WorkingDirectory = folder,
+            UseShellExecute = false,
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+            StandardOutputEncoding = Encoding.UTF8,
+            StandardErrorEncoding = Encoding.UTF8,
+        };
+        start.Environment["XDG_DATA_HOME"] = folder;
+        start.Environment["APPDATA"] = folder;
+        foreach (var argument in (string[])["exec", Binary, .. arguments])
+        {
+            start.ArgumentList.Add(argument);
+        }
+
+        return Process.Start(start)!;
+    }
+}
