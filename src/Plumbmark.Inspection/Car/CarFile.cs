@@ -1,4 +1,5 @@
 using Plumbmark.Engine.Lengths;
+using Plumbmark.Inspection.Road;
 
 namespace Plumbmark.Inspection.Car;
 
@@ -10,6 +11,9 @@ namespace Plumbmark.Inspection.Car;
 /// <param name="Readings">Every reading, in the order taken, those taken back included.</param>
 public sealed record CarFile(LengthUnit Units, CarIdentity Car, IReadOnlyList<Tool> Tools, Frame Frame, IReadOnlyList<Reading> Readings)
 {
+    /// <summary>The suspension and what was read of the wheels; null when nothing is told.</summary>
+    public RoadSection? Road { get; init; }
+
     /// <summary>What the file calls itself.</summary>
     public const string Format = "plumbmark-car";
 

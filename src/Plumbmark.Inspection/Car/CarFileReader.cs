@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car.Json;
+using Plumbmark.Inspection.Road.Json;
 
 namespace Plumbmark.Inspection.Car;
 
@@ -43,6 +44,7 @@ public static class CarFileReader
         var limits = frame?.Group("limits") is { } limitFields ? LimitsJson.Read(limitFields) : null;
         frame?.RefuseOthers();
         var readings = Located(fields, "readings", ReadingJson.Read, r => r.Id, faults, units);
+        var road = fields.Group("road") is { } roadFields ? RoadJson.Read(roadFields, points.Select(p => p.Value)) : null;
         fields.RefuseOthers();
 
         CarFileChecks.Points(points, faults);
@@ -53,7 +55,10 @@ public static class CarFileReader
             [.. tools.Select(t => t.Value)],
             new Frame([.. points.Select(p => p.Value)], limits),
             [.. readings.Select(r => r.Value)]
-        );
+        )
+        {
+            Road = road,
+        };
     }
 
     private static LengthUnit UnitsOf(JsonPart whole)

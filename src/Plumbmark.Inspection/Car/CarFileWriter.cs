@@ -1,6 +1,7 @@
 using System.Buffers;
 using System.Text.Json;
 using Plumbmark.Inspection.Car.Json;
+using Plumbmark.Inspection.Road.Json;
 
 namespace Plumbmark.Inspection.Car;
 
@@ -42,6 +43,12 @@ public static class CarFileWriter
 
         json.WriteEndObject();
         json.WriteList("readings", file.Readings, reading => ReadingJson.Write(json, reading, file.Units));
+        if (file.Road is { } road)
+        {
+            json.WritePropertyName("road");
+            RoadJson.Write(json, road, file.Units);
+        }
+
         json.WriteEndObject();
     }
 }

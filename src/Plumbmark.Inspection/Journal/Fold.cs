@@ -37,6 +37,11 @@ public static class Fold
         {
             yield return new Act.ReadingTaken(reading);
         }
+
+        foreach (var act in RoadFold.ActsOf(file.Road))
+        {
+            yield return act;
+        }
     }
 
     /// <summary>The entries that an undo reaches. Read backwards, because an undo can itself be undone.</summary>
@@ -68,7 +73,7 @@ public static class Fold
             {
                 Readings = [.. car.Readings.Select(r => r.Id == a.Id ? r with { Withdrawn = a.Reason } : r)],
             },
-            _ => car,
+            _ => car with { Road = RoadFold.After(car.Road, act) },
         };
 
     private static CarFile WithPoints(CarFile car, IReadOnlyList<FramePoint> points) =>

@@ -97,7 +97,8 @@ public readonly partial struct Angle : IEquatable<Angle>, IComparable<Angle>
         ("’", "'"),
     ];
 
-    private static string Plain(string text) => s_signs.Aggregate(text.Trim(), (t, s) => t.Replace(s.Sign, s.Text, StringComparison.Ordinal)).Trim();
+    private static string Plain(string text) =>
+        s_signs.Aggregate(text.Trim(), (t, s) => t.Replace(s.Sign, s.Text, StringComparison.Ordinal)).Trim();
 
     private static decimal? Degrees60(Match match)
     {
@@ -113,11 +114,15 @@ public readonly partial struct Angle : IEquatable<Angle>, IComparable<Angle>
     // A part that is not there counts nothing; a number too long for any angle is no number.
     private static decimal? Number(Match match, string group) =>
         !match.Groups[group].Success ? 0
-        : decimal.TryParse(match.Groups[group].Value, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number) && number < 1_000_000
+        : decimal.TryParse(match.Groups[group].Value, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number)
+        && number < 1_000_000
             ? number
         : null;
 
-    [GeneratedRegex(@"^(?:\+|(?<minus>-))?\s*(?:(?<d>\d+(?:\.\d+)?)|(?:(?<d>\d+)\s+)?(?<n>\d+)/(?<b>\d+))\s*(?:°|deg|degrees?)?$", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(
+        @"^(?:\+|(?<minus>-))?\s*(?:(?<d>\d+(?:\.\d+)?)|(?:(?<d>\d+)\s+)?(?<n>\d+)/(?<b>\d+))\s*(?:°|deg|degrees?)?$",
+        RegexOptions.CultureInvariant
+    )]
     private static partial Regex DegreesAlone();
 
     [GeneratedRegex(@"^(?:\+|(?<minus>-))?\s*(?<m>\d+(?:\.\d+)?)\s*(?:'|min|minutes?)$", RegexOptions.CultureInvariant)]

@@ -11,6 +11,7 @@ namespace Plumbmark.Inspection.Road;
 /// <param name="Sigma">Standard uncertainty of each length; null when not told, and then a quarter of a millimetre of common practice is taken.</param>
 /// <param name="SigmaAngle">Standard uncertainty of each angle; null when not told, and then three minutes are taken.</param>
 /// <param name="Note">Anything noted; null when nothing.</param>
+/// <param name="Withdrawn">Why it was taken back; null while it stands.</param>
 public sealed record PartDeviation(
     string Id,
     CornerPart Part,
@@ -18,7 +19,8 @@ public sealed record PartDeviation(
     IReadOnlyList<PartDeviation.Amount> Amounts,
     Length? Sigma = null,
     Angle? SigmaAngle = null,
-    string? Note = null
+    string? Note = null,
+    string? Withdrawn = null
 )
 {
     // Common practice, no source: a caliper or a rule on a plate, read once.

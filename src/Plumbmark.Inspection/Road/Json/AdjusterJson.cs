@@ -20,7 +20,9 @@ internal static class AdjusterJson
             kind ?? AdjusterKind.Shims,
             side ?? Side.Left,
             at,
-            kind is AdjusterKind.TrackRod ? AdjusterDirection.Out : fields.OptionalWord("direction", RoadWords.Directions) ?? AdjusterDirection.Out,
+            kind is AdjusterKind.TrackRod
+                ? AdjusterDirection.Out
+                : fields.OptionalWord("direction", RoadWords.Directions) ?? AdjusterDirection.Out,
             least ?? Least(kind, most),
             most ?? Length.Zero,
             fields.OptionalLength("step", LengthBound.Positive),
@@ -65,14 +67,19 @@ internal static class AdjusterJson
     }
 
     // Shims begin at none; an eccentric or a screw goes as far the other way.
-    private static Length Least(AdjusterKind? kind, Length? most) => kind is AdjusterKind.Shims or null ? Length.Zero : -(most ?? Length.Zero);
+    private static Length Least(AdjusterKind? kind, Length? most) =>
+        kind is AdjusterKind.Shims or null ? Length.Zero : -(most ?? Length.Zero);
 
     private static List<CornerPart> ReadPlaces(Fields fields)
     {
         var at = new List<CornerPart>();
         foreach (var part in fields.Items("at"))
         {
-            if (part.Kind == JsonValueKind.String && RoadWords.Parts.TryGetValue(part.Text, out var place) && place <= CornerPart.TrackRodInner)
+            if (
+                part.Kind == JsonValueKind.String
+                && RoadWords.Parts.TryGetValue(part.Text, out var place)
+                && place <= CornerPart.TrackRodInner
+            )
             {
                 at.Add(place);
             }

@@ -28,8 +28,9 @@ internal static class AngleFields
     {
         var angle = part.Kind switch
         {
-            JsonValueKind.Number when decimal.TryParse(part.Text, NumberStyles.Float, CultureInfo.InvariantCulture, out var degrees) && Math.Abs(degrees) < 1000 =>
-                Angle.FromDegrees(degrees),
+            JsonValueKind.Number
+                when decimal.TryParse(part.Text, NumberStyles.Float, CultureInfo.InvariantCulture, out var degrees)
+                    && Math.Abs(degrees) < 1000 => Angle.FromDegrees(degrees),
             JsonValueKind.String when Angle.TryParse(part.Text, out var typed) => typed,
             _ => (Angle?)null,
         };

@@ -77,7 +77,10 @@ internal static class BookFigureJson
             var length = fields.OptionalLength(name, bound);
             if (length is { } long_ && long_.Abs() >= across)
             {
-                fields.Faults.Add(fields.Optional(name)!, $"Toe of {long_.AsTyped} on a diameter of {across.AsTyped} is no toe; give the difference behind minus ahead.");
+                fields.Faults.Add(
+                    fields.Optional(name)!,
+                    $"Toe of {long_.AsTyped} on a diameter of {across.AsTyped} is no toe; give the difference behind minus ahead."
+                );
                 return null;
             }
 

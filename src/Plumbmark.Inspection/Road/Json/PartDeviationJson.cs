@@ -21,7 +21,8 @@ internal static class PartDeviationJson
             amounts,
             fields.OptionalLength("sigma", LengthBound.Positive),
             fields.OptionalAngle("sigmaAngle", mayBeNegative: false),
-            fields.OptionalText("note")
+            fields.OptionalText("note"),
+            fields.OptionalText("withdrawn")
         );
         if (part is not null)
         {
@@ -53,6 +54,7 @@ internal static class PartDeviationJson
         json.WriteOptional("sigma", deviation.Sigma, units);
         json.WriteOptional("sigmaAngle", deviation.SigmaAngle);
         json.WriteOptional("note", deviation.Note);
+        json.WriteOptional("withdrawn", deviation.Withdrawn);
         json.WriteEndObject();
     }
 

@@ -8,6 +8,17 @@ namespace Plumbmark.Inspection.Road.Json;
 /// <summary>The road section of a car file.</summary>
 internal static class RoadJson
 {
+    /// <summary>The section; pairs that pick-ups name must be among the points.</summary>
+    public static RoadSection Read(Fields fields, IEnumerable<FramePoint> points)
+    {
+        var ids = points.Select(p => p.Id).ToHashSet(StringComparer.Ordinal);
+        var section = Read(fields);
+        CheckPairs(fields, "front", ["upperFront", "upperRear", "lowerFront", "lowerRear", "trackRodInner"], ids);
+        CheckPairs(fields, "rear", ["eye", "inner", "outer"], ids);
+        return section;
+    }
+
+    /// <summary>The section by itself, as an act of the journal keeps it.</summary>
     public static RoadSection Read(Fields fields)
     {
         var front = fields.Group("front") is { } f ? FrontJson.Read(f) : null;
@@ -46,6 +57,27 @@ internal static class RoadJson
         json.WriteEndObject();
     }
 
+    private static void CheckPairs(Fields fields, string group, string[] names, HashSet<string> ids)
+    {
+        foreach (var name in names)
+        {
+            var part = fields.Group(group)?.Optional(name);
+            if (part is not { Kind: JsonValueKind.String })
+            {
+                continue;
+            }
+
+            var pair = new PickUp.AtPair(part.Text);
+            foreach (var missing in new[] { pair.PointOn(Side.Left), pair.PointOn(Side.Right) }.Where(p => !ids.Contains(p)))
+            {
+                fields.Faults.Add(
+                    part,
+                    $"The pair \"{part.Text}\" needs the points {part.Text}.L and {part.Text}.R; \"{missing}\" is not among the points."
+                );
+            }
+        }
+    }
+
     private static List<T> Each<T>(Fields fields, string name, Func<Fields, T?> read, Func<T, string> idOf, string idName)
         where T : class
     {
@@ -53,7 +85,7 @@ internal static class RoadJson
         var firstUse = new Dictionary<string, int>(StringComparer.Ordinal);
         foreach (var part in fields.Items(name))
         {
-            if (read(fields.Of(part)) is not { } value)
+            if (read(fields.Item(part)) is not { } value)
             {
                 continue;
             }
@@ -61,7 +93,10 @@ internal static class RoadJson
             items.Add(value);
             if (!firstUse.TryAdd(idOf(value), part.Line))
             {
-                fields.Faults.Add(part, $"The {idName} of this item is already used on line {firstUse[idOf(value)]}; each must be used once.");
+                fields.Faults.Add(
+                    part,
+                    $"The {idName} of this item is already used on line {firstUse[idOf(value)]}; each must be used once."
+                );
             }
         }
 

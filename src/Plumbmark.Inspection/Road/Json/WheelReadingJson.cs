@@ -37,10 +37,7 @@ internal static partial class WheelReadingJson
         }
         else if (kind is not null)
         {
-            fields.Faults.Add(
-                kind,
-                $"Found {kind.Describe()}; one of {string.Join(", ", s_kinds.Select(k => k.Word))} is needed here."
-            );
+            fields.Faults.Add(kind, $"Found {kind.Describe()}; one of {string.Join(", ", s_kinds.Select(k => k.Word))} is needed here.");
         }
 
         return reading is null || id is null
