@@ -1,0 +1,89 @@
+using Plumbmark.Engine.Linkage;
+
+namespace Plumbmark.Inspection.Road;
+
+/// <summary>Everything found minus drawn, in the order of <see cref="RoadParameters"/>, with its joint covariance and whether each was found at all.</summary>
+internal sealed class RoadDeviations(MeasuredPlaces measured)
+{
+    private readonly (string Point, int Axis, double Sign)?[] _sources = new (string, int, double)?[RoadParameters.Count];
+
+    /// <summary>Found minus drawn, metres and radians; zero where nothing was found.</summary>
+    public double[] Amounts { get; } = new double[RoadParameters.Count];
+
+    /// <summary>Joint covariance.</summary>
+    public double[,] Covariance { get; } = new double[RoadParameters.Count, RoadParameters.Count];
+
+    /// <summary>Which were found.</summary>
+    public bool[] IsFound { get; } = new bool[RoadParameters.Count];
+
+    /// <summary>Takes what the Floor found of one pick-up on one side.</summary>
+    /// <param name="point">The frame point.</param>
+    /// <param name="side">Its side; outboard is right on the right.</param>
+    /// <param name="start">Where its three parameters begin.</param>
+    public void TakePoint(string point, Side side, int start)
+    {
+        for (var axis = 0; axis < 3; axis++)
+        {
+            if (measured.Deviation(point, axis) is { } deviation)
+            {
+                var sign = side == Side.Right && axis == 1 ? -1.0 : 1.0;
+                Amounts[start + axis] = sign * deviation;
+                IsFound[start + axis] = true;
+                _sources[start + axis] = (point, axis, sign);
+            }
+        }
+
+        for (var i = start; i < start + 3; i++)
+        {
+            for (var j = 0; j < RoadParameters.Count; j++)
+            {
+                if (_sources[i] is { } a && _sources[j] is { } b)
+                {
+                    Covariance[i, j] = a.Sign * b.Sign * measured.Covariance((a.Point, a.Axis), (b.Point, b.Axis));
+                    Covariance[j, i] = Covariance[i, j];
+                }
+            }
+        }
+    }
+
+    /// <summary>Takes parts found off their drawing; what is told of a pick-up here stands instead of what the Floor found of it.</summary>
+    public void Take(IEnumerable<PartDeviation> parts)
+    {
+        foreach (var part in parts)
+        {
+            if (RoadParameters.PlaceOf(part.Part) is { } x)
+            {
+                Forget(RoadParameters.Of(part.Side, x), 3);
+            }
+
+            foreach (var amount in part.Amounts)
+            {
+                var i = RoadParameters.Of(part.Side, amount.Parameter);
+                Amounts[i] += amount.Si;
+                Covariance[i, i] += part.SigmaOf(amount) * part.SigmaOf(amount);
+                IsFound[i] = true;
+            }
+        }
+    }
+
+    /// <summary>Adds what the adjusters do as they are fitted now.</summary>
+    public void TakeFitted(IEnumerable<Adjuster> adjusters)
+    {
+        foreach (var adjuster in adjusters.Where(a => a.Fitted is not null))
+        {
+            AdjusterEffect.Add(adjuster, adjuster.Fitted!.Value.Metres, Amounts);
+        }
+    }
+
+    private void Forget(int start, int count)
+    {
+        for (var i = start; i < start + count; i++)
+        {
+            (Amounts[i], IsFound[i]) = (0, false);
+            for (var j = 0; j < RoadParameters.Count; j++)
+            {
+                (Covariance[i, j], Covariance[j, i]) = (0, 0);
+            }
+        }
+    }
+}
