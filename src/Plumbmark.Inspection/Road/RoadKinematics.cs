@@ -57,7 +57,9 @@ internal sealed class RoadKinematics
         );
 
     /// <summary>The basic numbers.</summary>
-    public double[] Basics(ReadOnlySpan<double> theta)
+    /// <param name="theta">Everything found minus drawn.</param>
+    /// <param name="withTurns">Whether the outer wheel's turns are wanted too; they take most of the time.</param>
+    public double[] Basics(ReadOnlySpan<double> theta, bool withTurns = true)
     {
         var basics = new double[BasicCount];
         basics.AsSpan().Fill(double.NaN);
@@ -66,7 +68,10 @@ internal sealed class RoadKinematics
             var (left, right) = (CornerOf(Side.Left, theta), CornerOf(Side.Right, theta));
             AddCorner(Side.Left, left, basics);
             AddCorner(Side.Right, right, basics);
-            AddTurns(left, right, basics);
+            if (withTurns)
+            {
+                AddTurns(left, right, basics);
+            }
         }
 
         AddRear(theta, basics);
@@ -74,7 +79,9 @@ internal sealed class RoadKinematics
     }
 
     /// <summary>The slopes of the basic numbers, a row of <see cref="RoadParameters.Count"/> each.</summary>
-    public double[][] Slopes(ReadOnlySpan<double> theta)
+    /// <param name="theta">Everything found minus drawn.</param>
+    /// <param name="withTurns">Whether those of the outer wheel's turns are wanted too.</param>
+    public double[][] Slopes(ReadOnlySpan<double> theta, bool withTurns = true)
     {
         var slopes = Enumerable.Range(0, BasicCount).Select(_ => new double[RoadParameters.Count]).ToArray();
         if (Front is not null)
@@ -82,7 +89,10 @@ internal sealed class RoadKinematics
             var (left, right) = (CornerOf(Side.Left, theta), CornerOf(Side.Right, theta));
             AddCornerSlopes(Side.Left, left, slopes);
             AddCornerSlopes(Side.Right, right, slopes);
-            AddTurnSlopes(left, right, slopes);
+            if (withTurns)
+            {
+                AddTurnSlopes(left, right, slopes);
+            }
         }
 
         AddRearSlopes(theta, slopes);
