@@ -9,6 +9,7 @@ using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Hosting;
 using Microsoft.Extensions.Logging;
 using Plumbmark.Store;
+using Plumbmark.Web.Floor;
 using Plumbmark.Web.Server;
 
 namespace Plumbmark.Web;
@@ -62,6 +63,7 @@ public static class WebServer
     private static void AddServices(IServiceCollection services, Journals journals, string? keyFolder)
     {
         services.AddSingleton(journals);
+        services.AddSingleton<FloorAnswers>();
         services.AddRoutingCore();
         services.AddRazorComponents();
         services.AddLogging(logging =>

@@ -46,8 +46,8 @@ public static class CarFiles
             Maybe(Places(units)),
             Maybe(Places(units)),
             Sometimes(Lengths(units)),
-            Maybe(s_note),
-            (role, sketch, nominal, drop, label) =>
+            Gen.Select(Maybe(s_note), Maybe(Places(units)), Maybe(s_note)),
+            (role, sketch, nominal, drop, words) =>
                 new FramePoint(
                     $"{letter}.{(left ? "L" : "R")}",
                     $"{letter}.{(left ? "R" : "L")}",
@@ -55,7 +55,9 @@ public static class CarFiles
                     sketch,
                     nominal,
                     drop,
-                    Label: label
+                    Label: words.Item1,
+                    Asymmetry: words.Item2,
+                    NominalDoubt: words.Item3
                 )
         );
 

@@ -12,6 +12,11 @@ namespace Plumbmark.Inspection.Car;
 /// <param name="DropSigma">Standard uncertainty of one plumb drop of this point; null for the default; zero when the mark is the point.</param>
 /// <param name="IsFixed">Whether its sketch is taken as its exact place, as in a surveyor's network.</param>
 /// <param name="Label">What the owner calls it, when the name is not enough; null otherwise.</param>
+/// <param name="Asymmetry">
+/// Designed to stand this much away from the mirror image of its partner: ahead, to the left, above. A part that is null is built differently by an
+/// unknown amount and is not compared. Null as a whole: the pair is built alike.
+/// </param>
+/// <param name="NominalDoubt">Why the book's figure is not believed; it is then kept and left out. Null while it is believed.</param>
 public sealed record FramePoint(
     string Id,
     string? Mirror = null,
@@ -20,5 +25,7 @@ public sealed record FramePoint(
     Place? Nominal = null,
     Length? DropSigma = null,
     bool IsFixed = false,
-    string? Label = null
+    string? Label = null,
+    Place? Asymmetry = null,
+    string? NominalDoubt = null
 );

@@ -27,7 +27,9 @@ internal static class PointJson
             ReadPlace(fields, "nominal"),
             fields.OptionalLength("dropSigma"),
             fields.Truth("fixed"),
-            fields.OptionalText("label")
+            fields.OptionalText("label"),
+            ReadPlace(fields, "asymmetry"),
+            fields.OptionalText("nominalDoubt")
         );
         fields.RefuseOthers();
         return id is null ? null : point;
@@ -48,6 +50,8 @@ internal static class PointJson
         json.WriteOptional("dropSigma", point.DropSigma, units);
         json.WriteWhenTrue("fixed", point.IsFixed);
         json.WriteOptional("label", point.Label);
+        WritePlace(json, "asymmetry", point.Asymmetry, units);
+        json.WriteOptional("nominalDoubt", point.NominalDoubt);
         json.WriteEndObject();
     }
 

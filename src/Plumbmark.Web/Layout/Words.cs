@@ -1,8 +1,9 @@
 using Plumbmark.Inspection.Floor;
+using Plumbmark.Store;
 
 namespace Plumbmark.Web.Layout;
 
-/// <summary>The words of verdicts.</summary>
+/// <summary>Words that several pages use.</summary>
 public static class Words
 {
     /// <summary>true, out, can't tell yet; "no limit known" where there is no verdict.</summary>
@@ -14,4 +15,10 @@ public static class Words
             Verdict.CannotTellYet => "can't tell yet",
             _ => "no limit known",
         };
+
+    /// <summary>What a car is called; a car file need not name it.</summary>
+    public static string NameOf(OpenCar car) => string.IsNullOrWhiteSpace(car.File.Car.Name) ? $"Car {car.Id}" : car.File.Car.Name;
+
+    /// <summary>A number of things: "1 reading", "20 readings".</summary>
+    public static string Count(int number, string one, string? many = null) => number == 1 ? $"1 {one}" : $"{number} {many ?? one + "s"}";
 }

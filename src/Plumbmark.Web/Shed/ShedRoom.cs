@@ -1,3 +1,4 @@
+using Microsoft.AspNetCore.Http;
 using Plumbmark.Web.Server;
 
 namespace Plumbmark.Web.Shed;
@@ -10,6 +11,16 @@ public static class ShedRoom
 
     private static void Map(RoomRoutes routes)
     {
-        routes.Page("/", request => Show.Page<ShedPage>(new ShedPage.View(request.Journals.Cars(), request.Journals.Bin())));
+        routes.Page("/", request => Show.Page<ShedPage>(ShedView.Of(request)));
+        routes.Change("/cars", CarChanges.Create);
+        routes.Change("/car-files", CarFileChanges.BringIn);
+        routes.CarPage("", request => Show.Page<CarPage>(CarView.Of(request)));
+        routes.CarPage("file", CarFileChanges.TakeOut);
+        routes.CarPage("journal", request => Show.Page<JournalPage>(JournalView.Of(request)));
+        routes.CarChange("description", CarChanges.Describe);
+        routes.CarChange("binning", CarChanges.PutInBin);
+        routes.CarChange("undos", UndoChanges.Undo);
+        // A binned car is not found by CarChange, so this one takes the number itself.
+        routes.Change("/bin/{car:long}/return", CarChanges.TakeFromBin);
     }
 }

@@ -1,0 +1,107 @@
+using Plumbmark.Drawing.Pictures;
+
+namespace Plumbmark.Drawing.Floor;
+
+/// <summary>What stands below a drawing: the exaggeration, a rule to measure by, and the signs that occur in it.</summary>
+internal sealed class Legend(FloorScene scene, int namesLeftOut)
+{
+    private const double Row = 19;
+    private const double LineRow = 15;
+    private readonly List<Shape> _shapes = [];
+
+    /// <summary>The shapes and where they end.</summary>
+    public (IReadOnlyList<Shape> Shapes, double Bottom) Draw(double top)
+    {
+        var y = top + 10;
+        foreach (var line in Remarks().SelectMany(r => Wrapped.Lines(r, Palette.Remark, scene.Options.Width - 4)))
+        {
+            _shapes.Add(new Shape.Words(new Spot(2, y), line, Palette.Remark));
+            y += LineRow;
+        }
+
+        var signs = scene.Seen.Select(PointSigns.Of).Distinct().Order().ToList();
+        var entries = signs.Select(s => (Action<Spot>)(at => Sign(at, s))).Concat(Lines()).ToList();
+        for (var i = 0; i < entries.Count; i++)
+        {
+            entries[i](new Spot(2 + (i % 2 * scene.Options.Width / 2), y + (i / 2 * Row) + 4));
+        }
+
+        return (_shapes, y + ((entries.Count + 1) / 2 * Row) + 2);
+    }
+
+    private IEnumerable<string> Remarks()
+    {
+        var measured = scene.Seen.Where(s => s.IsMeasured).ToList();
+        if (measured.Any(s => s.DeviationMetres > 0))
+        {
+            yield return $"Deviations drawn {scene.Figure.Times} times.";
+        }
+
+        if (scene.View == FloorView.Plan && measured.Count > 0)
+        {
+            yield return $"Ring: where the point is, 95 times in 100, drawn {scene.Figure.Times} times.";
+            var unsure = measured.Count(s => PointShapes.IsTooUnsureToRing(scene, s));
+            if (unsure > 0)
+            {
+                yield return $"{Points(unsure)} not sure enough for a ring of this size.";
+            }
+        }
+
+        var listed = scene.Seen.Count(s => s.Placed.Source == PlaceSource.Listed);
+        if (listed > 0)
+        {
+            yield return listed == scene.Seen.Count
+                ? "No places sketched yet: the points stand in the order of the list, the first in front."
+                : $"{Points(listed)} without a place: drawn behind the rest, in the order of the list.";
+        }
+
+        if (scene.View != FloorView.Plan && scene.Car.Frame.Points.Count > scene.Seen.Count)
+        {
+            yield return $"{Points(scene.Car.Frame.Points.Count - scene.Seen.Count)} without a height yet.";
+        }
+
+        if (namesLeftOut > 0)
+        {
+            yield return $"{namesLeftOut} names left out for want of room; the tables have them all.";
+        }
+    }
+
+    private static string Points(int count) => count == 1 ? "1 point" : $"{count} points";
+
+    private IEnumerable<Action<Spot>> Lines()
+    {
+        if (scene.Seen.Any(s => s.DeviationMetres > 0))
+        {
+            yield return at => Line(at, Palette.Frame, scene.View == FloorView.Side ? "left side, as it is" : "as it is");
+            yield return at => Line(at, Palette.Should, "as it should be");
+        }
+
+        if (scene.View == FloorView.Side)
+        {
+            yield return at => Line(at, Palette.FarSide, "right side");
+            yield break;
+        }
+
+        if (scene.Answer.Suspects.Count > 0)
+        {
+            yield return at => Line(at, Palette.Doubted, "doubted reading");
+        }
+
+        if (scene.Answer.Next.Count > 0)
+        {
+            yield return at => Line(at, Palette.Next, "next best reading");
+        }
+    }
+
+    private void Sign(Spot at, PointSign sign)
+    {
+        _shapes.AddRange(PointSigns.Draw(sign, at.Moved(11, 0)));
+        _shapes.Add(new Shape.Words(at.Moved(26, 4), PointSigns.Words(sign), Palette.Note));
+    }
+
+    private void Line(Spot at, Ink ink, string words)
+    {
+        _shapes.Add(new Shape.Line(at, at.Moved(22, 0), ink));
+        _shapes.Add(new Shape.Words(at.Moved(26, 4), words, Palette.Note));
+    }
+}

@@ -1,0 +1,102 @@
+using Plumbmark.Drawing.Pictures;
+using Plumbmark.Inspection.Car;
+
+namespace Plumbmark.Drawing.Floor;
+
+/// <summary>What has been measured, what is doubted, and what to measure next.</summary>
+internal static class ReadingLines
+{
+    // Beyond this many pale lines a drawing only turns grey.
+    private const int MostMeasured = 120;
+    private const int MostDoubted = 3;
+
+    /// <summary>A pale line for each length measured.</summary>
+    public static IEnumerable<Shape> Measured(FloorScene scene)
+    {
+        var ends = scene
+            .Car.StandingReadings.Where(r => r is Reading.Plan or Reading.Direct)
+            .Select(r => r.Points.ToList())
+            .Select(p => string.CompareOrdinal(p[0], p[1]) <= 0 ? (p[0], p[1]) : (p[1], p[0]))
+            .Distinct()
+            .ToList();
+        return ends.Count > MostMeasured
+            ? []
+            : ends.Select(e => (From: scene.SpotOf(e.Item1), To: scene.SpotOf(e.Item2)))
+                .Where(e => e.From is not null && e.To is not null)
+                .Select(e => new Shape.Line(e.From!.Value, e.To!.Value, Palette.Measured));
+    }
+
+    /// <summary>The doubted readings and points, dashed, with the word.</summary>
+    public static IEnumerable<Shape> Doubted(FloorScene scene)
+    {
+        var readings = scene.Car.Readings.DistinctBy(r => r.Id).ToDictionary(r => r.Id, StringComparer.Ordinal);
+        foreach (var suspect in scene.Answer.Suspects.Take(MostDoubted))
+        {
+            var reading = suspect.Reading is { } id ? readings.GetValueOrDefault(id) : null;
+            var points = reading?.Points.ToList() ?? (suspect.Point is { } point ? [point] : []);
+            var name = suspect.Reading is { } doubted ? $"doubted: {doubted}" : "doubted";
+            foreach (var shape in Along(scene, points, Palette.Doubted, Palette.DoubtedWord, name, share: 0.36, suspect.Sentence))
+            {
+                yield return shape;
+            }
+        }
+    }
+
+    /// <summary>The next best reading, with the words.</summary>
+    public static IEnumerable<Shape> Next(FloorScene scene)
+    {
+        if (scene.Answer.Next is not [var next, ..])
+        {
+            return [];
+        }
+
+        IReadOnlyList<string> points = next.Point is { } point ? [point] : [.. new[] { next.From, next.To }.OfType<string>()];
+        var words = next.Kind switch
+        {
+            "height" => "next: its height",
+            "drop" => "next: drop again",
+            "rise" => "next: rise",
+            _ => "measure next",
+        };
+        return Along(scene, points, Palette.Next, Palette.NextWord, words, share: 0.58, next.Sentence);
+    }
+
+    private static IEnumerable<Shape> Along(
+        FloorScene scene,
+        IReadOnlyList<string> points,
+        Ink ink,
+        Lettering lettering,
+        string words,
+        double share,
+        string title
+    )
+    {
+        var spots = points.Select(scene.SpotOf).OfType<Spot>().ToList();
+        var group = new List<Shape>();
+        if (spots.Count == 1)
+        {
+            var towardsMiddle = spots[0].X < scene.Options.Width / 2 ? 1 : -1;
+            group.Add(new Shape.Circle(spots[0], 12, ink));
+            group.AddRange(
+                Plate.Behind(
+                    new Shape.Words(spots[0].Moved(towardsMiddle * 16, 4), words, lettering, towardsMiddle > 0 ? Anchor.Start : Anchor.End)
+                )
+            );
+        }
+        else if (spots.Count >= 2)
+        {
+            // An offset touches three: the string, and the point beside it.
+            var (from, to) = (spots[^2], spots[^1]);
+            group.Add(new Shape.Line(from, to, ink));
+            if (spots.Count == 3)
+            {
+                group.Add(new Shape.Circle(spots[0], 12, ink));
+            }
+
+            var at = new Spot(from.X + ((to.X - from.X) * share), from.Y + ((to.Y - from.Y) * share) + 4);
+            group.AddRange(Plate.Behind(Plate.Inside(new Shape.Words(at, words, lettering, Anchor.Middle), scene.Options.Width)));
+        }
+
+        return group.Count == 0 ? [] : [new Shape.Group(ink.Name, title, group)];
+    }
+}

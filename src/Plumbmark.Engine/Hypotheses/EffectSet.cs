@@ -1,0 +1,55 @@
+namespace Plumbmark.Engine.Hypotheses;
+
+/// <summary>Effects ready for fitting against one <see cref="GaussianComparison"/>, by their numbers, alone or several together.</summary>
+/// <remarks>Holds Dᵀ M D and Dᵀ M r of all of them, so that thousands of combinations cost a small solution each.</remarks>
+public sealed class EffectSet
+{
+    // An effect known no better than to a metre per unit is not seen at all.
+    private const double LeastInformationPerMetre2 = 1;
+
+    private readonly double[,] _gram;
+    private readonly double[] _rhs;
+
+    internal EffectSet(double[,] gram, double[] rhs) => (_gram, _rhs) = (gram, rhs);
+
+    /// <summary>Whether the values could show this effect at all.</summary>
+    public bool IsSeen(int effect) => _gram[effect, effect] > LeastInformationPerMetre2;
+
+    /// <summary>Standard uncertainty of the amount of one effect fitted alone; infinite when the values cannot show it.</summary>
+    public double UncertaintyAlone(int effect) => IsSeen(effect) ? 1 / Math.Sqrt(_gram[effect, effect]) : double.PositiveInfinity;
+
+    /// <summary>The effects fitted together; null when the values do not show them or cannot tell them apart.</summary>
+    public EffectFit? Fit(params ReadOnlySpan<int> effects)
+    {
+        var k = effects.Length;
+        var gram = new double[k, k];
+        var rhs = new double[k];
+        for (var i = 0; i < k; i++)
+        {
+            if (!IsSeen(effects[i]))
+            {
+                return null;
+            }
+
+            rhs[i] = _rhs[effects[i]];
+            for (var j = 0; j <= i; j++)
+            {
+                gram[i, j] = gram[j, i] = _gram[effects[i], effects[j]];
+            }
+        }
+
+        if (Cholesky.Of(gram, GaussianComparison.LeastShareBesideOthers) is not { } factor)
+        {
+            return null;
+        }
+
+        var amounts = factor.Solve(rhs);
+        var drop = 0.0;
+        for (var i = 0; i < k; i++)
+        {
+            drop += amounts[i] * rhs[i];
+        }
+
+        return new EffectFit(amounts, factor.Inverse(), drop);
+    }
+}

@@ -1,0 +1,15 @@
+namespace Plumbmark.Inspection.Floor.Forms;
+
+/// <summary>One form at one place with its fitted amount.</summary>
+/// <param name="Form">The form.</param>
+/// <param name="From">Station, point or, when one of a pair is bent and nothing says which, the pair; null for the whole frame.</param>
+/// <param name="Subject">The point's number; -1 when it is not a point.</param>
+/// <param name="IsPair">Whether it is one of a pair, and nothing says which.</param>
+/// <param name="AmountMetres">The amount; for a tape's scale a share.</param>
+/// <param name="UMetres">Its standard uncertainty, with that of where the damage begins.</param>
+internal sealed record DamagePart(DamageForm Form, string? From, int Subject, bool IsPair, double AmountMetres, double UMetres);
+
+/// <summary>What may have happened to the frame: nothing, one form, or two together.</summary>
+/// <param name="Parts">The forms; empty for nothing.</param>
+/// <param name="Probability">Its share of belief among all explanations tried.</param>
+internal sealed record DamageExplanation(IReadOnlyList<DamagePart> Parts, double Probability);

@@ -1,0 +1,43 @@
+using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Journal;
+
+namespace Plumbmark.Web.Layout;
+
+/// <summary>What was done, in words: for the undo button and the journal.</summary>
+public static class ActWords
+{
+    /// <summary>A short sentence without a full stop.</summary>
+    public static string For(Act act) =>
+        act switch
+        {
+            Act.CarDescribed a => $"car described as {Quoted(a.Car.Name)}",
+            Act.ToolDescribed a => $"tool {a.Tool.Id} described",
+            Act.ToolRemoved a => $"tool {a.Id} put away",
+            Act.PointDrawn a => $"point {a.Point.Id} drawn",
+            Act.PointRemoved a => $"point {a.Id} rubbed out",
+            Act.LimitsChosen { Limits: null } => "limits taken away",
+            Act.LimitsChosen => "limits chosen",
+            Act.ReadingTaken a => $"reading {a.Reading.Id}: {For(a.Reading)}",
+            Act.ReadingWithdrawn a => $"reading {a.Id} taken back: {a.Reason}",
+            Act.Undone => "undone",
+            _ => "something of another room",
+        };
+
+    /// <summary>A reading in one line, as typed: <c>B.L to E.R, plan, 61 3/16</c>.</summary>
+    public static string For(Reading reading) =>
+        reading switch
+        {
+            Reading.Plan r => $"{r.From} to {r.To}, plan, {Typed(r, r.Value.AsTyped)}",
+            Reading.Direct r => $"{r.From} to {r.To}, direct, {Typed(r, r.Value.AsTyped)}",
+            Reading.Rise r => $"{r.From} to {r.To}, rise, {r.Value.AsTyped}",
+            Reading.Height r => $"{r.Point}, height, {r.Value.AsTyped}",
+            Reading.Offset r => $"{r.Point} from the string {r.From} to {r.To}, {r.Value.AsTyped}",
+            Reading.Drop { Distance: { } distance } r => $"{r.Point} dropped again, {distance.AsTyped} from the first mark",
+            Reading.Drop r => $"{r.Point} dropped again, {r.Dx?.AsTyped} forward and {r.Dy?.AsTyped} to the left of the first mark",
+            _ => reading.Id,
+        };
+
+    private static string Typed(Reading reading, string value) => reading.StartAt is { } start ? $"{value} started at {start.AsTyped}" : value;
+
+    private static string Quoted(string name) => $"“{name}”";
+}

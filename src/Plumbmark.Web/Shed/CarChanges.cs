@@ -1,0 +1,85 @@
+using Microsoft.AspNetCore.Http;
+using Plumbmark.Engine.Lengths;
+using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Floor;
+using Plumbmark.Inspection.Journal;
+using Plumbmark.Web.Server;
+
+namespace Plumbmark.Web.Shed;
+
+/// <summary>Changes to a car as a whole: it comes, is named, goes to the bin and comes back.</summary>
+internal static class CarChanges
+{
+    public const string NoSkeleton = "none";
+
+    public static IResult Create(PageRequest request)
+    {
+        var faults = new FieldFaults();
+        var name = request.RequiredText("name", "a name", faults);
+        var units = Units(request, faults);
+        var points = Skeleton(request, units, faults);
+        if (faults.Any)
+        {
+            return Show.Again<ShedPage>(ShedView.Of(request, faults));
+        }
+
+        var car = request.Journals.Add(CarFile.Named(name, units) with { Frame = new Frame(points) });
+        return Show.Redirect(points.Count == 0 ? $"/cars/{car.Id}/points" : $"/cars/{car.Id}/floor");
+    }
+
+    public static IResult Describe(CarRequest request)
+    {
+        var faults = new FieldFaults();
+        var car = new CarIdentity(
+            request.RequiredText("name", "a name", faults),
+            request.OptionalText("serial", faults),
+            request.OptionalText("note", faults, most: 2000)
+        );
+        var units = Units(request, faults);
+        return faults.Any
+            ? Show.Again<CarPage>(CarView.Of(request, faults))
+            : request.Keep($"/cars/{request.Car.Id}", new Act.CarDescribed(car, units));
+    }
+
+    public static IResult PutInBin(CarRequest request)
+    {
+        request.Journals.PutInBin(request.Car.Id);
+        return Show.Redirect("/", Notice.Binned);
+    }
+
+    public static IResult TakeFromBin(PageRequest request) =>
+        long.TryParse(request.Part("car"), out var car) && request.Journals.TakeFromBin(car)
+            ? Show.Redirect("/", Notice.Restored)
+            : Show.NotFound("There is no such car in the bin.");
+
+    private static LengthUnit Units(PageRequest request, FieldFaults faults)
+    {
+        switch (request.Field("units"))
+        {
+            case "in":
+                return LengthUnit.Inch;
+            case "mm":
+                return LengthUnit.Millimetre;
+            default:
+                faults.Add("units", "Choose inches or millimetres.");
+                return LengthUnit.Inch;
+        }
+    }
+
+    private static IReadOnlyList<FramePoint> Skeleton(PageRequest request, LengthUnit units, FieldFaults faults)
+    {
+        var choice = request.Field("skeleton");
+        if (choice is NoSkeleton)
+        {
+            return [];
+        }
+
+        if (int.TryParse(choice, out var pairs) && pairs is >= FrameSkeleton.FewestPairs and <= FrameSkeleton.MostPairs)
+        {
+            return FrameSkeleton.Ladder(pairs, units);
+        }
+
+        faults.Add("skeleton", $"Choose an empty frame, or a ladder of {FrameSkeleton.FewestPairs} to {FrameSkeleton.MostPairs} pairs.");
+        return [];
+    }
+}

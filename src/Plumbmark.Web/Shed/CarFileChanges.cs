@@ -1,0 +1,57 @@
+using System.Text;
+using Microsoft.AspNetCore.Http;
+using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Car.Json;
+using Plumbmark.Web.Layout;
+using Plumbmark.Web.Server;
+
+namespace Plumbmark.Web.Shed;
+
+/// <summary>Car files that come in and go out.</summary>
+internal static class CarFileChanges
+{
+    public static IResult BringIn(PageRequest request)
+    {
+        if (request.File("file") is not { } file)
+        {
+            var faults = new FieldFaults();
+            faults.Add("file", "No file was chosen, or it is empty.");
+            return Show.Again<ShedPage>(ShedView.Of(request, faults));
+        }
+
+        return CarFileReader
+            .Read(Bytes(file))
+            .Match(
+                car => Show.Redirect($"/cars/{request.Journals.Add(car).Id}/floor"),
+                faults => Show.Again<ShedPage>(ShedView.Of(request, refused: new ShedView.RefusedFile(ShownName(file.FileName), faults)))
+            );
+    }
+
+    public static IResult TakeOut(CarRequest request) =>
+        Show.File(CarFileWriter.Write(request.Car.File), "application/json", $"{FileName(Words.NameOf(request.Car))}.json");
+
+    private static byte[] Bytes(IFormFile file)
+    {
+        // One byte more than a car file may have is enough for the reader to say so.
+        using var stream = file.OpenReadStream();
+        var bytes = new byte[Math.Min(file.Length, JsonText.LargestFileBytes + 1)];
+        stream.ReadExactly(bytes);
+        return bytes;
+    }
+
+    /// <summary>A file name is only shown, never used as a path.</summary>
+    private static string ShownName(string name) => name.Length > 80 ? name[..80] + "…" : name;
+
+    /// <summary>A name that every file system takes: letters, digits and dashes.</summary>
+    private static string FileName(string name)
+    {
+        var safe = new StringBuilder();
+        foreach (var letter in name.ToLowerInvariant())
+        {
+            safe.Append(char.IsAsciiLetterOrDigit(letter) ? letter : '-');
+        }
+
+        var parts = safe.ToString().Split('-', StringSplitOptions.RemoveEmptyEntries);
+        return parts.Length == 0 ? "car" : string.Join('-', parts);
+    }
+}
