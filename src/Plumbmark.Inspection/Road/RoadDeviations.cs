@@ -13,6 +13,9 @@ internal sealed class RoadDeviations(MeasuredPlaces measured)
     /// <summary>Joint covariance.</summary>
     public double[,] Covariance { get; } = new double[RoadParameters.Count, RoadParameters.Count];
 
+    /// <summary>For what was not found: the standard uncertainty allowed for it; zero for what was found and for what nothing depends on.</summary>
+    public double[] Allowed { get; } = new double[RoadParameters.Count];
+
     /// <summary>Which were found.</summary>
     public bool[] IsFound { get; } = new bool[RoadParameters.Count];
 
@@ -73,6 +76,42 @@ internal sealed class RoadDeviations(MeasuredPlaces measured)
         {
             AdjusterEffect.Add(adjuster, adjuster.Fitted!.Value.Metres, Amounts);
         }
+    }
+
+    /// <summary>Allows for what was not found, from one parameter on.</summary>
+    public void Allow(int start, int count, Func<int, double> sigma)
+    {
+        for (var i = start; i < start + count; i++)
+        {
+            Allowed[i] = IsFound[i] ? 0 : sigma(i - start);
+        }
+    }
+
+    /// <summary>Variance of a figure from what was found.</summary>
+    public double FoundVariance(double[] slope)
+    {
+        var sum = 0.0;
+        for (var i = 0; i < slope.Length; i++)
+        {
+            for (var j = 0; slope[i] != 0 && j < slope.Length; j++)
+            {
+                sum += slope[i] * Covariance[i, j] * slope[j];
+            }
+        }
+
+        return Math.Max(0, sum);
+    }
+
+    /// <summary>Variance of a figure from what was not found and is allowed for.</summary>
+    public double AllowedVariance(double[] slope)
+    {
+        var sum = 0.0;
+        for (var i = 0; i < slope.Length; i++)
+        {
+            sum += slope[i] * slope[i] * Allowed[i] * Allowed[i];
+        }
+
+        return sum;
     }
 
     private void Forget(int start, int count)

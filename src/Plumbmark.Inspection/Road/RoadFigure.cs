@@ -7,7 +7,8 @@ namespace Plumbmark.Inspection.Road;
 /// <param name="Side">Of which side; null for the car. For the outer wheel's turn: the side of the inner wheel.</param>
 /// <param name="Drawn">What the drawing gives.</param>
 /// <param name="Value">What the measured places and parts give.</param>
-/// <param name="U">Standard uncertainty of the value (k = 1), carried linearly from what was measured; what was only assumed as drawn adds nothing.</param>
+/// <param name="U">Standard uncertainty of the value (k = 1), carried linearly from what was measured and from the allowance for what was not.</param>
+/// <param name="UUnmeasured">The part of it that stands for what nobody has measured.</param>
 /// <param name="Book">What the book asks; null when it asks nothing.</param>
 /// <param name="ProbabilityWithin">Probability of being within the book's limits; null without limits.</param>
 /// <param name="Verdict">The verdict; null without limits.</param>
@@ -18,6 +19,7 @@ public sealed record RoadFigure(
     double Drawn,
     double Value,
     double U,
+    double UUnmeasured,
     BookFigure? Book,
     double? ProbabilityWithin,
     Verdict? Verdict,

@@ -27,7 +27,9 @@ internal static class RoadFigures
             var value = formula.Of(found);
             if (double.IsFinite(value))
             {
-                var u = Math.Sqrt(Variance(formula.Slope(found, slopes), model.Deviations.Covariance));
+                var slope = formula.Slope(found, slopes);
+                var unmeasured = model.Deviations.AllowedVariance(slope);
+                var u = Math.Sqrt(model.Deviations.FoundVariance(slope) + unmeasured);
                 var book = BookFor(formula, model.Section.Book);
                 var within = Within(book, value, u);
                 figures.Add(
@@ -37,6 +39,7 @@ internal static class RoadFigures
                         formula.Of(drawn),
                         value,
                         u,
+                        Math.Sqrt(unmeasured),
                         book,
                         within,
                         within is { } p ? VerdictOf(p) : null,
@@ -72,28 +75,13 @@ internal static class RoadFigures
             _ => Verdict.CannotTellYet,
         };
 
-    /// <summary>g' C g.</summary>
-    public static double Variance(double[] slope, double[,] covariance)
-    {
-        var sum = 0.0;
-        for (var i = 0; i < slope.Length; i++)
-        {
-            for (var j = 0; slope[i] != 0 && j < slope.Length; j++)
-            {
-                sum += slope[i] * covariance[i, j] * slope[j];
-            }
-        }
-
-        return Math.Max(0, sum);
-    }
-
     private static List<Contribution> Contributions(FigureFormula formula, double[] slope, RoadDeviations deviations)
     {
         var least = UnitOf(formula.Kind) == FigureUnit.Angle ? LeastAngle : LeastLength;
         return
         [
-            .. Groups()
-                .Select(g => ContributionOf(g, slope, deviations))
+            .. RoadGroup
+                .All.Select(g => ContributionOf(g, slope, deviations))
                 .Where(c => Math.Abs(c.Amount) >= least)
                 .OrderByDescending(c => Math.Abs(c.Amount)),
         ];
@@ -110,11 +98,7 @@ internal static class RoadFigures
             ? FigureUnit.Length
             : FigureUnit.Angle;
 
-    private static Contribution ContributionOf(
-        (CornerPart? What, int? RearPlace, Side Side, int[] Parameters) group,
-        double[] slope,
-        RoadDeviations deviations
-    )
+    private static Contribution ContributionOf(RoadGroup group, double[] slope, RoadDeviations deviations)
     {
         var own = new double[slope.Length];
         var amount = 0.0;
@@ -124,23 +108,6 @@ internal static class RoadFigures
             amount += slope[i] * deviations.Amounts[i];
         }
 
-        return new(group.What, group.RearPlace, group.Side, amount, Math.Sqrt(Variance(own, deviations.Covariance)));
-    }
-
-    private static IEnumerable<(CornerPart? What, int? RearPlace, Side Side, int[] Parameters)> Groups()
-    {
-        foreach (var side in new[] { Side.Left, Side.Right })
-        {
-            var parameters = Enum.GetValues<Engine.Linkage.CornerParameter>();
-            foreach (var part in parameters.GroupBy(RoadParameters.PartOf))
-            {
-                yield return (part.Key, null, side, [.. part.Select(p => RoadParameters.Of(side, p))]);
-            }
-
-            foreach (var place in new[] { 0, 1 })
-            {
-                yield return (null, place, side, [.. Enumerable.Range(0, 3).Select(axis => RoadParameters.OfRear(side, place, axis))]);
-            }
-        }
+        return new(group.What, group.RearPlace, group.Side, amount, Math.Sqrt(deviations.FoundVariance(own)));
     }
 }

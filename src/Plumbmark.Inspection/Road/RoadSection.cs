@@ -16,6 +16,9 @@ public sealed record RoadSection(
     IReadOnlyList<WheelReading> Wheels
 )
 {
+    /// <summary>What is allowed for what nobody has measured; null for the usual allowance.</summary>
+    public UnmeasuredAllowance? Unmeasured { get; init; }
+
     /// <summary>A section with nothing in it.</summary>
     public static RoadSection Empty { get; } = new(null, null, [], [], [], []);
 }

@@ -31,8 +31,9 @@ internal static class RoadJson
             Each(fields, "adjusters", AdjusterJson.Read, a => a.Id, "id"),
             Each(fields, "wheels", WheelReadingJson.Read, w => w.Id, "id")
         );
+        var unmeasured = fields.Group("unmeasured") is { } u ? ReadUnmeasured(u) : null;
         fields.RefuseOthers();
-        return section;
+        return section with { Unmeasured = unmeasured };
     }
 
     public static void Write(Utf8JsonWriter json, RoadSection section, LengthUnit units)
@@ -54,7 +55,27 @@ internal static class RoadJson
         json.WriteList("parts", section.Parts, p => PartDeviationJson.Write(json, p, units));
         json.WriteList("adjusters", section.Adjusters, a => AdjusterJson.Write(json, a, units));
         json.WriteList("wheels", section.Wheels, w => WheelReadingJson.Write(json, w, units));
+        if (section.Unmeasured is { } unmeasured)
+        {
+            json.WriteStartObject("unmeasured");
+            json.WriteOptional("place", unmeasured.Place, units);
+            json.WriteOptional("part", unmeasured.Part, units);
+            json.WriteOptional("angle", unmeasured.Angle);
+            json.WriteEndObject();
+        }
+
         json.WriteEndObject();
+    }
+
+    private static UnmeasuredAllowance ReadUnmeasured(Fields fields)
+    {
+        var allowance = new UnmeasuredAllowance(
+            fields.OptionalLength("place", LengthBound.Positive),
+            fields.OptionalLength("part", LengthBound.Positive),
+            fields.OptionalAngle("angle", mayBeNegative: false)
+        );
+        fields.RefuseOthers();
+        return allowance;
     }
 
     private static void CheckPairs(Fields fields, string group, string[] names, HashSet<string> ids)
