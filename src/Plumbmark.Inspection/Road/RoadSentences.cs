@@ -72,14 +72,24 @@ internal static class RoadSentences
             .Distinct()
             .ToList();
         var what = names.Count <= 3 ? string.Join(", ", names) : $"{string.Join(", ", names.Take(3))} and {names.Count - 3} more";
+        // Only camber, castor and toe can be set, and what is left less right of them.
+        var fixedOnes = figures
+            .Where(f => f.Verdict == Verdict.Out && !IsSettable(f.Kind))
+            .Select(f => RoadNames.Of(f.Kind))
+            .Distinct()
+            .ToList();
         var cure =
             settings.Count == 0 ? ""
+            : fixedOnes.Count > 0 ? $" Nothing here adjusts {string.Join(" or ", fixedOnes)}."
             : settings.Any(s => s.IsRestored == false) ? " The adjusters cannot cure it."
             : settings.Any(s => s.IsFaultAbsorbed) ? " The adjusters could hide it; the fault would stay."
             : settings.All(s => s.IsRestored == true) ? " The adjusters can take it up."
             : "";
         return $"Out: {what}.{cure}";
     }
+
+    private static bool IsSettable(FigureKind kind) =>
+        kind is FigureKind.Camber or FigureKind.Castor or FigureKind.ToeIn or FigureKind.CamberSplit or FigureKind.CastorSplit;
 
     /// <summary>A figure in one sentence: where it is, what is asked, what makes it.</summary>
     public static string Reason(RoadFigure figure, RoadDisplay display)
