@@ -47,7 +47,7 @@ public static class WebServer
             room.Map(routes);
         }
 
-        app.MapFallback(() => Show.NotFound("There is no such page."));
+        app.MapFallback(http => Show.NotFound("There is no such page.").ExecuteAsync(http));
         return app;
     }
 
@@ -59,6 +59,14 @@ public static class WebServer
         kestrel.Limits.RequestHeadersTimeout = TimeSpan.FromSeconds(10);
         kestrel.Listen(IPAddress.Loopback, port);
     }
+
+    private static void Log(ILoggingBuilder logging) =>
+        logging
+            .SetMinimumLevel(LogLevel.Warning)
+            .AddConsole(console => console.LogToStandardErrorThreshold = LogLevel.Trace)
+            // They warn of what is meant: keys of forms are kept unencrypted in the owner's own folder, and no page may be cached.
+            .AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error)
+            .AddFilter("Microsoft.AspNetCore.Antiforgery", LogLevel.Error);
 
     private static void AddServices(IServiceCollection services, Journals journals, string? keyFolder)
     {

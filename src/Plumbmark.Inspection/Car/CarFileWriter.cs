@@ -1,7 +1,9 @@
 using System.Buffers;
 using System.Text.Json;
+using Plumbmark.Inspection.Bench.Json;
 using Plumbmark.Inspection.Car.Json;
 using Plumbmark.Inspection.Road.Json;
+using Plumbmark.Inspection.Press;
 
 namespace Plumbmark.Inspection.Car;
 
@@ -47,6 +49,13 @@ public static class CarFileWriter
         {
             json.WritePropertyName("road");
             RoadJson.Write(json, road, file.Units);
+        }
+
+        json.WriteList("press", file.Press, job => PressJson.Write(json, job, file.Units));
+        if (!file.Parts.IsEmpty)
+        {
+            json.WritePropertyName("parts");
+            PartsJson.Write(json, file.Parts, file.Units);
         }
 
         json.WriteEndObject();

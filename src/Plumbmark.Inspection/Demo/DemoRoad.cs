@@ -26,7 +26,7 @@ public static class DemoRoad
         /// <summary>The left steering lever is the early one, its pad 0.22 in higher.</summary>
         WrongLever,
 
-        /// <summary>The right spring's fixed eye and both lower pivots of the left arm stand an eighth of an inch high: heights that the wheels hardly feel.</summary>
+        /// <summary>Both lower pivots of the left arm stand an eighth of an inch high: a height that the wheels hardly feel.</summary>
         HarmlessEighth,
     }
 

@@ -22,9 +22,17 @@ public sealed record RoadDisplay(LengthUnit Units, Length? Diameter)
         return new(car.Units, (amount as FigureAmount.OfToe)?.Diameter);
     }
 
+    // What a linkage that does not go together gives.
+    private const string NotKnown = "not known";
+
     /// <summary>An angle with its sign, to the minute: <c>+0°24'</c>.</summary>
     public static string Signed(double radians)
     {
+        if (!double.IsFinite(radians))
+        {
+            return NotKnown;
+        }
+
         var minutes = WholeMinutes(radians);
         var sign =
             minutes < 0 ? "−"
@@ -34,7 +42,7 @@ public sealed record RoadDisplay(LengthUnit Units, Length? Diameter)
     }
 
     /// <summary>An angle's size, to the minute: <c>0°24'</c>.</summary>
-    public static string Size(double radians) => Plain(Math.Abs(WholeMinutes(radians)));
+    public static string Size(double radians) => double.IsFinite(radians) ? Plain(Math.Abs(WholeMinutes(radians))) : NotKnown;
 
     /// <summary>A length with its sign, in the car's units.</summary>
     public string Signed(Length length)
@@ -46,10 +54,10 @@ public sealed record RoadDisplay(LengthUnit Units, Length? Diameter)
     }
 
     /// <summary>A length in metres with its sign, in the car's units.</summary>
-    public string SignedLength(double metres) => Signed(ToLength(metres));
+    public string SignedLength(double metres) => double.IsFinite(metres) ? Signed(ToLength(metres)) : NotKnown;
 
     /// <summary>The size of a length in metres, in the car's units.</summary>
-    public string LengthSize(double metres) => Show(ToLength(Math.Abs(metres)));
+    public string LengthSize(double metres) => double.IsFinite(metres) ? Show(ToLength(Math.Abs(metres))) : NotKnown;
 
     /// <summary>A figure's value with its sign.</summary>
     public string Value(FigureKind kind, double value) =>

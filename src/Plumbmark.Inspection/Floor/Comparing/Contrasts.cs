@@ -63,7 +63,12 @@ internal sealed class Contrasts
     private void AddBook(int point)
     {
         double[]?[] lies = _frame.HasPlan(point)
-            ? [[1, 0, -_frame.Y(point), 0, 0, 0], [0, 1, _frame.X(point), 0, 0, 0], HeightLie(point, 0)]
+            ?
+            [
+                [1, 0, -_frame.Y(point), 0, 0, 0],
+                [0, 1, _frame.X(point), 0, 0, 0],
+                HeightLie(point, 0),
+            ]
             : [null, null, HeightLie(point, 0)];
         for (var axis = 0; axis < 3; axis++)
         {
@@ -94,6 +99,52 @@ internal sealed class Contrasts
         return new Contrast(kind, index, [new(_frame.Place(left, axis), ofLeft), new(_frame.Place(right, axis), ofRight)], expected, lie);
     }
 
+    /// <summary>The distance across a pair against the book; null when the book has not both.</summary>
+    public Contrast? Width(int index)
+    {
+        var (_, left, right) = _frame.Pairs[index];
+        return _frame.HasPlan(left) && _frame.HasPlan(right) && Book(left, 1) is { } bookLeft && Book(right, 1) is { } bookRight
+            ? new Contrast(
+                ContrastKind.Width,
+                index,
+                [new(_frame.Place(left, 1), 1), new(_frame.Place(right, 1), -1)],
+                bookLeft - bookRight,
+                new double[Contrast.LieCount]
+            )
+            : null;
+    }
+
+    /// <summary>How far a point lies below the line through two others, less what the book says; null when the book has not all three heights.</summary>
+    public Contrast? SagAt(int point, int front, int rear)
+    {
+        int[] three = [point, front, rear];
+        if (three.Any(p => !_frame.HasHeight(p) || Book(p, 2) is null))
+        {
+            return null;
+        }
+
+        var (x, ahead, behind) = (HeightLie(point, 0)[4], HeightLie(front, 0)[4], HeightLie(rear, 0)[4]);
+        var share = (x - behind) / (ahead - behind);
+        double[] factors = [-1, share, 1 - share];
+        return new Contrast(
+            ContrastKind.Sag,
+            Contrast.NoSubject,
+            [.. three.Zip(factors, (p, f) => new Term(_frame.Place(p, 2), f))],
+            three.Zip(factors, (p, f) => f * Book(p, 2)!.Value).Sum(),
+            [0, 0, 0, 0, 0, three.Zip(factors, (p, f) => f * HeightLie(p, 0)[5]).Sum()]
+        );
+    }
+
+    /// <summary>How much one contrast differs from another of the same kind.</summary>
+    public static Contrast Difference(Contrast a, Contrast b) =>
+        new(
+            a.Kind,
+            Contrast.NoSubject,
+            [.. a.Terms, .. b.Terms.Select(t => t with { Factor = -t.Factor })],
+            a.Expected - b.Expected,
+            [.. a.Lie.Zip(b.Lie, (x, y) => x - y)]
+        );
+
     private void AddPair(int index)
     {
         foreach (var kind in new[] { ContrastKind.Middle, ContrastKind.Stagger, ContrastKind.Level })
@@ -107,7 +158,13 @@ internal sealed class Contrasts
         }
     }
 
-    private static int AxisOf(ContrastKind kind) => kind switch { ContrastKind.Stagger => 0, ContrastKind.Middle => 1, _ => 2 };
+    private static int AxisOf(ContrastKind kind) =>
+        kind switch
+        {
+            ContrastKind.Stagger => 0,
+            ContrastKind.Middle => 1,
+            _ => 2,
+        };
 
     /// <summary>What the book or the owner says that a pair's contrast should be; zero when neither says anything.</summary>
     private double? ExpectedOf(ContrastKind kind, int leftPoint, int rightPoint)
@@ -143,7 +200,14 @@ internal sealed class Contrasts
             return null;
         }
 
-        return (axis switch { 0 => nominal.X, 1 => nominal.Y, _ => nominal.Z })?.Metres;
+        return (
+            axis switch
+            {
+                0 => nominal.X,
+                1 => nominal.Y,
+                _ => nominal.Z,
+            }
+        )?.Metres;
     }
 
     /// <summary>How the frame's lie moves a height; a point without a place in plan is taken where it is drawn, near enough for a small tilt.</summary>

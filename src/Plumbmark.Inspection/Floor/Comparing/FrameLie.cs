@@ -58,11 +58,18 @@ internal sealed class FrameLie
     public AdjustedContrast? Adjust(Contrast contrast)
     {
         var part = contrast.IsHeight ? _height : _plan;
-        if (part.EstimatorWithout(OwnGroups(contrast)) is not { } estimator)
-        {
-            return null;
-        }
+        var estimator = part.EstimatorWithout(OwnGroups(contrast));
 
+        // Stagger has no say in the centre line, so that a pair may be held against a line through its own middle when there is no other.
+        estimator ??= contrast.Kind == ContrastKind.Stagger ? part.Fit.Estimator : null;
+        return estimator is null ? null : Adjusted(contrast, part, estimator);
+    }
+
+    /// <summary>A contrast that the frame's lie does not touch.</summary>
+    public AdjustedContrast AsItIs(Contrast contrast) => Adjusted(contrast, _plan, null);
+
+    private AdjustedContrast Adjusted(Contrast contrast, Part part, double[,]? estimator)
+    {
         var weights = new double[_frame.Values.Length];
         foreach (var term in contrast.Terms)
         {
@@ -70,7 +77,7 @@ internal sealed class FrameLie
         }
 
         var expected = contrast.Expected;
-        for (var r = 0; r < part.Rows.Length; r++)
+        for (var r = 0; estimator is not null && r < part.Rows.Length; r++)
         {
             var row = _contrasts.All[part.Rows[r]];
             var share = 0.0;
@@ -97,6 +104,11 @@ internal sealed class FrameLie
 
     private (bool IsBook, int Subject)[] OwnGroups(Contrast contrast)
     {
+        if (contrast.Subject == Contrast.NoSubject)
+        {
+            return [];
+        }
+
         if (!contrast.IsBook)
         {
             var (_, left, right) = _frame.Pairs[contrast.Subject];
@@ -151,9 +163,7 @@ internal sealed class FrameLie
 
         /// <summary>Which motions the contrasts tell: symmetry alone knows neither fore and aft, nor up, nor nose up.</summary>
         private static int[] ParametersOf(ContrastKind[] kinds, bool isHeight) =>
-            isHeight
-                ? (kinds.Contains(ContrastKind.BookZ) ? [3, 4, 5] : [5])
-                : (kinds.Contains(ContrastKind.BookX) ? [0, 1, 2] : [1, 2]);
+            isHeight ? (kinds.Contains(ContrastKind.BookZ) ? [3, 4, 5] : [5]) : (kinds.Contains(ContrastKind.BookX) ? [0, 1, 2] : [1, 2]);
 
         public double? Say((bool IsBook, int Subject) group) =>
             Fit.Estimator is not null && Groups.IndexOf(group) is >= 0 and var g ? Fit.Weights[g] : null;

@@ -120,10 +120,10 @@ internal sealed class DamageShapes
             foreach (var side in new[] { 0, 1, -1 })
             {
                 var points = stations.PointsOfFirst(n).Where(p => side == 0 || stations.SideOf(p) == side).ToList();
-                Add(DamageForm.Sag, stations.Name(lowest), Move(points, p => (0, 0, -Tent(stations.XOf(p)))));
+                Add(DamageForm.Sag, stations.Name(lowest), Move(points, p => (0, 0, -Tent(stations.XOf(p)))), isSymmetric: side == 0);
                 if (isBowLowest && n > 3)
                 {
-                    Add(DamageForm.Sag, stations.Name(lowest), Move(points, p => (0, 0, -Bow(stations.XOf(p)))));
+                    Add(DamageForm.Sag, stations.Name(lowest), Move(points, p => (0, 0, -Bow(stations.XOf(p)))), isSymmetric: side == 0);
                 }
             }
         }
@@ -188,8 +188,8 @@ internal sealed class DamageShapes
         return move;
     }
 
-    private void Add(DamageForm form, string? from, double[] move, bool onlyPositive = false) =>
-        _all.Add(new DamageShape(form, from, -1, [move], onlyPositive));
+    private void Add(DamageForm form, string? from, double[] move, bool onlyPositive = false, bool isSymmetric = false) =>
+        _all.Add(new DamageShape(form, from, -1, [move], onlyPositive) { IsSymmetric = isSymmetric });
 
     private void AddPoint(int point, double[][] moves) =>
         _all.Add(new DamageShape(DamageForm.Point, _frame.Points[point].Id, point, moves));

@@ -93,8 +93,7 @@ internal sealed class FormComparison
         return PairsNotToldApart.Merge(_frame, groups);
     }
 
-    private static bool MayMeet(DamageShape a, DamageShape b) =>
-        a.Form != b.Form || (a.Form == DamageForm.Point && a.Subject != b.Subject);
+    private static bool MayMeet(DamageShape a, DamageShape b) => a.Form != b.Form || (a.Form == DamageForm.Point && a.Subject != b.Subject);
 
     private string KeyOf(int shape) =>
         _shapes[shape].Form == DamageForm.Point ? $"{DamageForm.Point}:{_shapes[shape].Subject}" : $"{_shapes[shape].Form}";
@@ -126,7 +125,11 @@ internal sealed class FormComparison
     }
 
     private static double[][] Rows(double[,] matrix) =>
-        [.. Enumerable.Range(0, matrix.GetLength(0)).Select(i => Enumerable.Range(0, matrix.GetLength(1)).Select(j => matrix[i, j]).ToArray())];
+        [
+            .. Enumerable
+                .Range(0, matrix.GetLength(0))
+                .Select(i => Enumerable.Range(0, matrix.GetLength(1)).Select(j => matrix[i, j]).ToArray()),
+        ];
 
     /// <summary>One explanation from the places and shapes it was tried with: mean amounts, and how much they differ added to the uncertainty.</summary>
     private DamageExplanation Mean(IReadOnlyList<(Trial Trial, double Belief)> trials, double total)
@@ -155,7 +158,9 @@ internal sealed class FormComparison
             var count = _shapes[shape].Moves.Length;
             if (KeyOf(shape) == key)
             {
-                return _shapes[shape].Form == DamageForm.Point ? LengthOf(trial, at, count) : (trial.Amounts[at], Math.Sqrt(trial.Covariance[at][at]));
+                return _shapes[shape].Form == DamageForm.Point
+                    ? LengthOf(trial, at, count)
+                    : (trial.Amounts[at], Math.Sqrt(trial.Covariance[at][at]));
             }
 
             at += count;

@@ -45,10 +45,7 @@ internal static class FramePlacing
             .Select(p => (X: frame.X(p.Left) - frame.X(p.Right), Y: frame.Y(p.Left) - frame.Y(p.Right)))
             .ToList();
         var first = across.MaxBy(a => double.Hypot(a.X, a.Y));
-        var turns = across
-            .Select(a => Math.Atan2((first.X * a.Y) - (first.Y * a.X), (first.X * a.X) + (first.Y * a.Y)))
-            .Order()
-            .ToList();
+        var turns = across.Select(a => Math.Atan2((first.X * a.Y) - (first.Y * a.X), (first.X * a.X) + (first.Y * a.Y))).Order().ToList();
         var angle = Math.Atan2(first.Y, first.X) + turns[turns.Count / 2];
         var turned = frame.Moved((Math.PI / 2) - angle, 0, 0);
         var middles = turned.Pairs.Where(p => HasPlan(turned, p)).Select(p => (turned.Y(p.Left) + turned.Y(p.Right)) / 2).Order().ToList();

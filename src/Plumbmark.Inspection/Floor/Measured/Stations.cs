@@ -88,12 +88,18 @@ internal sealed class Stations
             return _frame.Y(point);
         }
 
-        var side = _frame.Pairs.Any(p => p.Left == point) ? 1 : _frame.Pairs.Any(p => p.Right == point) ? -1 : 0;
+        var side =
+            _frame.Pairs.Any(p => p.Left == point) ? 1
+            : _frame.Pairs.Any(p => p.Right == point) ? -1
+            : 0;
         return (_frame.Points[point].Nominal?.Y ?? _frame.Points[point].Sketch?.Y)?.Metres ?? side * HalfWidthMetres;
     }
 
     private static double? Along(MeasuredFrame frame, int point) =>
         frame.HasPlan(point) ? frame.X(point) : (frame.Points[point].Nominal?.X ?? frame.Points[point].Sketch?.X)?.Metres;
 
-    private static double? Mean(double? a, double? b) => a is null ? b : b is null ? a : (a + b) / 2;
+    private static double? Mean(double? a, double? b) =>
+        a is null ? b
+        : b is null ? a
+        : (a + b) / 2;
 }
