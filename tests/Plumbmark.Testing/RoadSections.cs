@@ -119,10 +119,10 @@ public static class RoadSections
 
     private static readonly Gen<PartDeviation> s_part = Gen.Select(
         OneOf(
-            (CornerPart.LowerRear, CornerParameter.LowerRearY),
-            (CornerPart.Lever, CornerParameter.LeverZ),
-            (CornerPart.UpperArm, CornerParameter.UpperArmSecond),
-            (CornerPart.TrackRod, CornerParameter.TrackRodLength)
+            (CornerPart.LowerRear, PartQuantity.Out),
+            (CornerPart.Lever, PartQuantity.Up),
+            (CornerPart.UpperArm, PartQuantity.Reach),
+            (CornerPart.TrackRod, PartQuantity.Length)
         ),
         Gen.Enum<Side>(),
         s_signed,

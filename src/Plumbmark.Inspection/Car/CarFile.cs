@@ -1,7 +1,7 @@
 using Plumbmark.Engine.Lengths;
-using Plumbmark.Inspection.Road;
-using Plumbmark.Inspection.Press;
 using Plumbmark.Inspection.Bench;
+using Plumbmark.Inspection.Press;
+using Plumbmark.Inspection.Road;
 
 namespace Plumbmark.Inspection.Car;
 

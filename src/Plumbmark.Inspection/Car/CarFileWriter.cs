@@ -2,8 +2,8 @@ using System.Buffers;
 using System.Text.Json;
 using Plumbmark.Inspection.Bench.Json;
 using Plumbmark.Inspection.Car.Json;
-using Plumbmark.Inspection.Road.Json;
 using Plumbmark.Inspection.Press;
+using Plumbmark.Inspection.Road.Json;
 
 namespace Plumbmark.Inspection.Car;
 

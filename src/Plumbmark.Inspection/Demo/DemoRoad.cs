@@ -1,5 +1,4 @@
 using Plumbmark.Engine.Lengths;
-using Plumbmark.Engine.Linkage;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Road;
 
@@ -20,13 +19,13 @@ public static class DemoRoad
         /// <summary>Nothing: everything found as drawn.</summary>
         None,
 
-        /// <summary>The right lower arm's rear pivot pushed 0.10 in toward the centre line.</summary>
+        /// <summary>The right lower arm's rear pivot pushed 0.16 in toward the centre line.</summary>
         BentMount,
 
         /// <summary>The left steering lever is the early one, its pad 0.22 in higher.</summary>
         WrongLever,
 
-        /// <summary>Both lower pivots of the left arm stand an eighth of an inch high: a height that the wheels hardly feel.</summary>
+        /// <summary>Both rear spring eyes stand an eighth of an inch too far back: the wheelbase is longer, alike on both sides, and nothing else.</summary>
         HarmlessEighth,
     }
 
@@ -94,7 +93,7 @@ public static class DemoRoad
     private static BookFigure[] Book() =>
         [
             OfAngle(FigureKind.Camber, "0°30'", "0°30'", LimitSource.Factory, Page),
-            OfAngle(FigureKind.Castor, "4°", "0°45'", LimitSource.Factory, Page),
+            OfAngle(FigureKind.Castor, "4°", "0°30'", LimitSource.Factory, Page),
             OfAngle(FigureKind.KingPin, "5°30'", "0°45'", LimitSource.Factory, Page),
             new(FigureKind.ToeIn, Toe(0.0625m), Toe(0.0625m), null, null, LimitSource.Factory, Page),
             OfAngle(FigureKind.ToeOutOnTurns, "18°50'", "1°", LimitSource.Factory, Page),
@@ -122,41 +121,47 @@ public static class DemoRoad
         yield return new($"{name} track rod", AdjusterKind.TrackRod, side, [], AdjusterDirection.Out, Inches(-0.5m), Inches(0.5m));
     }
 
-    // Everything is measured, each place to a quarter of a millimetre; only the fault is off its drawing.
+    // Everything is measured, each place and size to 0.006 in; only the fault is off its drawing.
     private static IEnumerable<PartDeviation> Found(Fault fault)
     {
         foreach (var side in new[] { Side.Left, Side.Right })
         {
-            foreach (var part in Enum.GetValues<CornerPart>())
+            foreach (var part in Enum.GetValues<CornerPart>().Where(p => p != CornerPart.RearOuter))
             {
                 yield return new(
                     $"{RoadNames.Of(side)} {RoadNames.Of(part)}",
                     part,
                     side,
                     [.. Amounts(fault, part, side)],
-                    Inches(0.01m),
+                    Inches(0.006m),
                     Typed("3'")
                 );
             }
         }
     }
 
-    private static IEnumerable<PartDeviation.Amount> Amounts(Fault fault, CornerPart part, Side side)
-    {
-        foreach (var parameter in Enum.GetValues<CornerParameter>().Where(p => RoadParameters.PartOf(p) == part))
+    private static IEnumerable<PartDeviation.Amount> Amounts(Fault fault, CornerPart part, Side side) =>
+        part switch
         {
-            yield return parameter is CornerParameter.StubCamber or CornerParameter.StubToeIn
-                ? new(parameter, null, Angle.FromDegrees(0))
-                : new(parameter, Inches(Off(fault, parameter, side)), null);
-        }
-    }
+            CornerPart.UpperArm or CornerPart.LowerArm => [Found(PartQuantity.FrontHalf, 0), Found(PartQuantity.RearHalf, 0)],
+            CornerPart.TrackRod or CornerPart.Upright => [Found(PartQuantity.Length, 0)],
+            CornerPart.Stub =>
+            [
+                new(PartQuantity.Camber, null, Angle.FromDegrees(0)),
+                new(PartQuantity.ToeIn, null, Angle.FromDegrees(0)),
+                Found(PartQuantity.Up, 0),
+            ],
+            _ => new[] { PartQuantity.Forward, PartQuantity.Out, PartQuantity.Up }.Select(q => Found(q, Off(fault, part, q, side))),
+        };
 
-    private static decimal Off(Fault fault, CornerParameter parameter, Side side) =>
-        (fault, parameter, side) switch
+    private static PartDeviation.Amount Found(PartQuantity quantity, decimal inches) => new(quantity, Inches(inches), null);
+
+    private static decimal Off(Fault fault, CornerPart part, PartQuantity quantity, Side side) =>
+        (fault, part, quantity, side) switch
         {
-            (Fault.BentMount, CornerParameter.LowerRearY, Side.Right) => -0.10m,
-            (Fault.WrongLever, CornerParameter.LeverZ, Side.Left) => 0.22m,
-            (Fault.HarmlessEighth, CornerParameter.LowerFrontZ or CornerParameter.LowerRearZ, Side.Left) => 0.125m,
+            (Fault.BentMount, CornerPart.LowerRear, PartQuantity.Out, Side.Right) => -0.16m,
+            (Fault.WrongLever, CornerPart.Lever, PartQuantity.Up, Side.Left) => 0.22m,
+            (Fault.HarmlessEighth, CornerPart.RearEye, PartQuantity.Forward, _) => -0.125m,
             _ => 0,
         };
 

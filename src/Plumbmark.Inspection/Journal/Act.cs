@@ -1,8 +1,8 @@
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Bench;
 using Plumbmark.Inspection.Car;
-using Plumbmark.Inspection.Road;
 using Plumbmark.Inspection.Press;
+using Plumbmark.Inspection.Road;
 
 namespace Plumbmark.Inspection.Journal;
 
@@ -91,6 +91,7 @@ public abstract record Act
     /// <param name="Job">The job.</param>
     /// <param name="Test">The test.</param>
     public sealed record CrackTested(string Job, Press.CrackTest Test) : Act;
+
     /// <summary>A loose part was laid on the bench, or its card written anew.</summary>
     /// <param name="Part">The part; its measures have acts of their own and are not taken from here.</param>
     public sealed record BenchPartLaid(Part Part) : Act;

@@ -4,8 +4,8 @@ using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Bench.Json;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Car.Json;
-using Plumbmark.Inspection.Road.Json;
 using Plumbmark.Inspection.Press;
+using Plumbmark.Inspection.Road.Json;
 
 namespace Plumbmark.Inspection.Journal;
 

@@ -7,6 +7,9 @@ internal static class AdjusterAdvice
     private const double TellTaleCamber = Math.PI / 180;
     private const double SameMetres = 1e-7;
 
+    // Less than a rule shows is not worth a spanner.
+    private const double WorthMovingMetres = 0.2e-3;
+
     /// <summary>The answer for both sides; empty when nothing can be set or nothing is aimed at.</summary>
     /// <param name="model">The model.</param>
     /// <param name="figures">Its figures, for how sure each angle is.</param>
@@ -64,7 +67,7 @@ internal static class AdjusterAdvice
 
     private static string Headline(Side side, List<AdjusterSetting> set, List<AimedAngle> angles, bool? restored, RoadDisplay display)
     {
-        var moves = set.Where(s => Math.Abs(s.ToMetres - s.FromMetres) >= SameMetres)
+        var moves = set.Where(s => Math.Abs(s.ToMetres - s.FromMetres) >= WorthMovingMetres)
             .Select(s => $"{s.Adjuster.Id} from {display.SignedLength(s.FromMetres)} to {display.SignedLength(s.ToMetres)}")
             .ToList();
         var how = moves.Count == 0 ? "nothing needs setting" : string.Join(", ", moves);

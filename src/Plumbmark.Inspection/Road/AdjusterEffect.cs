@@ -1,5 +1,3 @@
-using Plumbmark.Engine.Linkage;
-
 namespace Plumbmark.Inspection.Road;
 
 /// <summary>What an adjuster moves, and which way.</summary>
@@ -13,7 +11,7 @@ internal static class AdjusterEffect
     {
         if (adjuster.Kind == AdjusterKind.TrackRod)
         {
-            theta[RoadParameters.Of(adjuster.Side, CornerParameter.TrackRodLength)] += amountMetres;
+            theta[RoadParameters.Of(adjuster.Side, CornerPart.TrackRod)] += amountMetres;
             return;
         }
 
@@ -28,10 +26,7 @@ internal static class AdjusterEffect
         };
         foreach (var place in adjuster.At)
         {
-            if (RoadParameters.PlaceOf(place) is { } x)
-            {
-                theta[RoadParameters.Of(adjuster.Side, x) + axis] += sign * amountMetres;
-            }
+            theta[RoadParameters.Of(adjuster.Side, place) + axis] += sign * amountMetres;
         }
     }
 }

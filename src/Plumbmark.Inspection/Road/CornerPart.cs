@@ -1,6 +1,6 @@
 namespace Plumbmark.Inspection.Road;
 
-/// <summary>A part or a place of a front corner that may be off its drawing.</summary>
+/// <summary>A part or a place of one side that may be off its drawing.</summary>
 public enum CornerPart
 {
     /// <summary>Front pivot of the upper arm.</summary>
@@ -35,4 +35,10 @@ public enum CornerPart
 
     /// <summary>The stub axle on the upright.</summary>
     Stub,
+
+    /// <summary>At the rear: the spring's fixed eye, or the arm's inner pivot.</summary>
+    RearEye,
+
+    /// <summary>At the rear: the arm's outer pivot.</summary>
+    RearOuter,
 }

@@ -27,7 +27,6 @@ internal sealed record FrontOfModel((CornerPoints Left, CornerPoints Right) Corn
             TakeMeasured(drawing, part, deviations);
         }
 
-        RemarkUnmeasured(drawing, deviations, remarks);
         if (left is null || right is null || GearOf(drawing, places, left, right, remarks) is not { } gear)
         {
             return null;
@@ -137,7 +136,7 @@ internal sealed record FrontOfModel((CornerPoints Left, CornerPoints Right) Corn
         {
             foreach (var side in new[] { Side.Left, Side.Right })
             {
-                deviations.TakePoint(pair.PointOn(side), side, RoadParameters.Of(side, RoadParameters.PlaceOf(part)!.Value));
+                deviations.TakePoint(pair.PointOn(side), side, RoadParameters.Of(side, part));
             }
         }
     }
@@ -154,28 +153,4 @@ internal sealed record FrontOfModel((CornerPoints Left, CornerPoints Right) Corn
             remarks.Assume("The drawing's toe-in is not told; 0° is taken, so toe is told as a difference from it.");
         }
     }
-
-    private static void RemarkUnmeasured(FrontDrawing drawing, RoadDeviations deviations, RoadRemarks remarks)
-    {
-        foreach (var (part, what) in s_pickUps)
-        {
-            var x = RoadParameters.PlaceOf(part)!.Value;
-            foreach (var side in new[] { Side.Left, Side.Right })
-            {
-                var start = RoadParameters.Of(side, x);
-                var open = Enumerable
-                    .Range(0, 3)
-                    .Where(axis => !deviations.IsFound[start + axis])
-                    .Select(axis => s_directions[axis])
-                    .ToArray();
-                if (open.Length > 0 && PickUpOf(drawing, part) is not null)
-                {
-                    var which = open.Length == 3 ? "is not measured" : $"is not measured {string.Join(" and ", open)}";
-                    remarks.Assume($"{(side == Side.Left ? "Left" : "Right")}: {what} {which}; it is taken as drawn.");
-                }
-            }
-        }
-    }
-
-    private static readonly string[] s_directions = ["fore and aft", "in and out", "in height"];
 }

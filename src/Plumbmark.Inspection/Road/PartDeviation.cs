@@ -1,5 +1,4 @@
 using Plumbmark.Engine.Lengths;
-using Plumbmark.Engine.Linkage;
 
 namespace Plumbmark.Inspection.Road;
 
@@ -28,10 +27,10 @@ public sealed record PartDeviation(
     private const double UsualSigmaRadians = 3.0 / 60 * Math.PI / 180;
 
     /// <summary>One amount: a length, or an angle for the stub axle's turns.</summary>
-    /// <param name="Parameter">What it is an amount of; places count outboard as positive on either side.</param>
+    /// <param name="Quantity">What it is an amount of.</param>
     /// <param name="Length">The length; null for an angle.</param>
     /// <param name="Angle">The angle; null for a length.</param>
-    public sealed record Amount(CornerParameter Parameter, Length? Length, Angle? Angle)
+    public sealed record Amount(PartQuantity Quantity, Length? Length, Angle? Angle)
     {
         /// <summary>Metres or radians.</summary>
         public double Si => Length?.Metres ?? Angle?.Radians ?? 0;

@@ -16,7 +16,7 @@ internal abstract record RearAxle
 
     private static Vector3 Moved(Vector3 drawn, ReadOnlySpan<double> theta, Side side, int place)
     {
-        var at = RoadParameters.OfRear(side, place, 0);
+        var at = RoadParameters.RearStart(side) + (3 * place);
         return drawn + new Vector3(theta[at], theta[at + 1], theta[at + 2]);
     }
 

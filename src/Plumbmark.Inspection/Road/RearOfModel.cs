@@ -70,7 +70,7 @@ internal static class RearOfModel
         {
             foreach (var side in new[] { Side.Left, Side.Right })
             {
-                deviations.TakePoint(pair.PointOn(side), side, RoadParameters.OfRear(side, place, 0));
+                deviations.TakePoint(pair.PointOn(side), side, RoadParameters.RearStart(side) + (3 * place));
             }
         }
     }

@@ -70,7 +70,7 @@ public static class RoadAnswerJson
             (j, c) =>
             {
                 j.WriteStartObject();
-                j.WriteString("what", RoadNames.Of(c));
+                j.WriteString("what", RoadNames.Of(c.What, c.Side));
                 j.WriteString("side", RoadWords.Sides.WordFor(c.Side));
                 j.WriteNumber("amount", c.Amount * scale);
                 j.WriteNumber("u", c.U * scale);
@@ -212,7 +212,7 @@ public static class RoadAnswerJson
     private static void WriteUnmeasured(Utf8JsonWriter json, UnmeasuredShare share)
     {
         json.WriteStartObject();
-        json.WriteString("what", RoadNames.Of(new Contribution(share.What, share.RearPlace, share.Side, 0, 0)));
+        json.WriteString("what", RoadNames.Of(share.What, share.Side));
         json.WriteString("figure", RoadWords.Figures.WordFor(share.Figure));
         json.WriteNumber("u", share.U * ScaleOf(share.Figure));
         json.WriteEndObject();

@@ -1,5 +1,3 @@
-using Plumbmark.Engine.Linkage;
-
 namespace Plumbmark.Inspection.Road;
 
 /// <summary>Everything found minus drawn, in the order of <see cref="RoadParameters"/>, with its joint covariance and whether each was found at all.</summary>
@@ -54,14 +52,14 @@ internal sealed class RoadDeviations(MeasuredPlaces measured)
     {
         foreach (var part in parts)
         {
-            if (RoadParameters.PlaceOf(part.Part) is { } x)
+            if (RoadParameters.IsPickUp(part.Part))
             {
-                Forget(RoadParameters.Of(part.Side, x), 3);
+                Forget(RoadParameters.Of(part.Side, part.Part), 3);
             }
 
             foreach (var amount in part.Amounts)
             {
-                var i = RoadParameters.Of(part.Side, amount.Parameter);
+                var i = RoadParameters.Of(part.Side, part.Part, amount.Quantity);
                 Amounts[i] += amount.Si;
                 Covariance[i, i] += part.SigmaOf(amount) * part.SigmaOf(amount);
                 IsFound[i] = true;

@@ -9,6 +9,7 @@ internal static class RoadFigures
     // Below a thousandth of a degree or of a millimetre a contribution is nobody's business.
     private const double LeastAngle = 1e-3 * Math.PI / 180;
     private const double LeastLength = 1e-6;
+    private const double LeastSlope = 1e-6;
 
     /// <summary>The figures that the model can give.</summary>
     public static IReadOnlyList<RoadFigure> Of(RoadModel model)
@@ -25,7 +26,7 @@ internal static class RoadFigures
         foreach (var formula in FigureFormula.All)
         {
             var value = formula.Of(found);
-            if (double.IsFinite(value))
+            if (double.IsFinite(value) && (IsMoved(formula, found, slopes) || BookFor(formula, model.Section.Book) is not null))
             {
                 var slope = formula.Slope(found, slopes);
                 var unmeasured = model.Deviations.AllowedVariance(slope);
@@ -52,9 +53,13 @@ internal static class RoadFigures
         return figures;
     }
 
-    /// <summary>The book's figure for a formula. Toe is asked of both front wheels together, never of one.</summary>
+    // A live axle's own camber and track, say, depend on nothing that is measured: they are as drawn, and not worth a line.
+    private static bool IsMoved(FigureFormula formula, double[] basics, double[][] slopes) =>
+        formula.Slope(basics, slopes).Any(s => Math.Abs(s) > LeastSlope);
+
+    /// <summary>The book's figure for a formula. Toe is always set last, with the track rods, and judged at the wheels: frame and parts are not asked for it.</summary>
     public static BookFigure? BookFor(FigureFormula formula, IEnumerable<BookFigure> book) =>
-        formula is { Kind: FigureKind.ToeIn, Side: not null } ? null : book.FirstOrDefault(b => b.Kind == formula.Kind);
+        formula.Kind == FigureKind.ToeIn ? null : book.FirstOrDefault(b => b.Kind == formula.Kind);
 
     /// <summary>Probability of being within what is asked; null without limits.</summary>
     public static double? Within(BookFigure? book, double value, double u) =>
@@ -108,6 +113,6 @@ internal static class RoadFigures
             amount += slope[i] * deviations.Amounts[i];
         }
 
-        return new(group.What, group.RearPlace, group.Side, amount, Math.Sqrt(deviations.FoundVariance(own)));
+        return new(group.What, group.Side, amount, Math.Sqrt(deviations.FoundVariance(own)));
     }
 }

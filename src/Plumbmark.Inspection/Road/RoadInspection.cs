@@ -98,8 +98,8 @@ public static class RoadInspection
             let u = Math.Sqrt(g.Parameters.Sum(i => slope[i] * slope[i] * model.Deviations.Allowed[i] * model.Deviations.Allowed[i]))
             where u > 0
             orderby u / half descending
-            select new UnmeasuredShare(g.What, g.RearPlace, g.Side, figure.Kind, u);
-        return [.. shares.DistinctBy(s => (s.What, s.RearPlace, s.Side)).Take(UnmeasuredKept)];
+            select new UnmeasuredShare(g.What, g.Side, figure.Kind, u);
+        return [.. shares.DistinctBy(s => (s.What, s.Side)).Take(UnmeasuredKept)];
     }
 
     private static double HalfLimit(BookFigure book)

@@ -222,7 +222,7 @@ internal sealed class RoadKinematics
 
         var (more, less) = (new double[BasicCount], new double[BasicCount]);
         double[] varied = [.. theta];
-        for (var parameter = RoadParameters.Rear; parameter < RoadParameters.Count; parameter++)
+        foreach (var parameter in Enumerable.Range(0, RoadParameters.Count).Where(IsRear))
         {
             varied[parameter] = theta[parameter] + RearStepMetres;
             AddRear(varied, more);
@@ -239,6 +239,8 @@ internal sealed class RoadKinematics
             }
         }
     }
+
+    private static bool IsRear(int parameter) => parameter % RoadParameters.PerSide >= CornerSensitivity.ParameterCount;
 
     private static void AddScaled(ReadOnlySpan<double> from, double scale, Span<double> to)
     {

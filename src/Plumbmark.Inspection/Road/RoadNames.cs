@@ -11,19 +11,19 @@ public static class RoadNames
             FigureKind.Castor => "castor",
             FigureKind.KingPin => "king-pin inclination",
             FigureKind.ToeIn => "toe-in",
-            FigureKind.CamberSplit => "camber, left less right",
-            FigureKind.CastorSplit => "castor, left less right",
-            FigureKind.BumpSteer => "bump steer, toe gained to full bump",
+            FigureKind.CamberSplit => "camber split (left less right)",
+            FigureKind.CastorSplit => "castor split (left less right)",
+            FigureKind.BumpSteer => "bump steer",
             FigureKind.ToeOutOnTurns => "outer wheel's turn when the inner is turned 20°",
             FigureKind.RearCamber => "rear camber",
             FigureKind.RearToeIn => "rear toe-in",
             FigureKind.Thrust => "thrust line from the centre line",
             FigureKind.SetBack => "front set-back",
             FigureKind.Wheelbase => "wheelbase",
-            FigureKind.WheelbaseSplit => "wheelbase, left less right",
+            FigureKind.WheelbaseSplit => "wheelbase split (left less right)",
             FigureKind.FrontTrack => "front track",
             FigureKind.RearTrack => "rear track",
-            _ => "ride height, left less right",
+            _ => "ride-height split (left less right)",
         };
 
     /// <summary>A figure with its side, such as "left camber".</summary>
@@ -63,17 +63,11 @@ public static class RoadNames
             CornerPart.TrackRod => "track rod's length",
             CornerPart.Upright => "upright",
             CornerPart.Lever => "steering lever",
-            _ => "stub axle",
+            CornerPart.Stub => "stub axle",
+            CornerPart.RearEye => "rear fixed eye or inner pivot",
+            _ => "rear arm's outer pivot",
         };
 
-    /// <summary>What contributes.</summary>
-    public static string Of(Contribution contribution)
-    {
-        ArgumentNullException.ThrowIfNull(contribution);
-        var what =
-            contribution.What is { } part ? Of(part)
-            : contribution.RearPlace == 0 ? "rear fixed eye or inner pivot"
-            : "rear arm's outer pivot";
-        return $"{Of(contribution.Side)} {what}";
-    }
+    /// <summary>A part or place on one side.</summary>
+    public static string Of(CornerPart part, Side side) => $"{Of(side)} {Of(part)}";
 }

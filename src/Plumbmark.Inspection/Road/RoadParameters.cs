@@ -3,31 +3,55 @@ using Plumbmark.Engine.Linkage;
 namespace Plumbmark.Inspection.Road;
 
 /// <summary>
-/// The order of everything the wheels depend on, as one row of numbers: the left corner's parameters, the right corner's, then for each rear side the places of its two pick-ups.
+/// The order of everything the wheels depend on, as one row of numbers: for the left side, then for the right, the front corner's parameters and the places of the rear's two pick-ups.
 /// Metres and radians, found minus drawn, own-side axes (outboard positive).
 /// </summary>
-public static class RoadParameters
+internal static class RoadParameters
 {
-    /// <summary>Where the rear pick-ups begin.</summary>
-    public const int Rear = 2 * CornerSensitivity.ParameterCount;
+    /// <summary>How many numbers a side has.</summary>
+    public const int PerSide = CornerSensitivity.ParameterCount + 6;
 
     /// <summary>How many numbers a row has.</summary>
-    public const int Count = Rear + 12;
+    public const int Count = 2 * PerSide;
 
-    /// <summary>The index of a corner's parameter.</summary>
-    public static int Of(Side side, CornerParameter parameter) => CornerStart(side) + (int)parameter;
+    /// <summary>Where a side's front corner begins.</summary>
+    public static int CornerStart(Side side) => (int)side * PerSide;
 
-    /// <summary>Where a corner's parameters begin.</summary>
-    public static int CornerStart(Side side) => side == Side.Left ? 0 : CornerSensitivity.ParameterCount;
+    /// <summary>Where a side's rear pick-ups begin.</summary>
+    public static int RearStart(Side side) => CornerStart(side) + CornerSensitivity.ParameterCount;
 
-    /// <summary>The index of a rear pick-up's coordinate.</summary>
-    /// <param name="side">The side.</param>
-    /// <param name="place">0 for a spring's eye or an arm's inner pivot, 1 for an arm's outer pivot.</param>
-    /// <param name="axis">0, 1 or 2.</param>
-    public static int OfRear(Side side, int place, int axis) => Rear + (6 * (int)side) + (3 * place) + axis;
+    /// <summary>The index of one quantity of a part.</summary>
+    public static int Of(Side side, CornerPart part, PartQuantity quantity) =>
+        Of(side, part)
+        + quantity switch
+        {
+            PartQuantity.Out or PartQuantity.RearHalf or PartQuantity.Reach or PartQuantity.ToeIn => 1,
+            PartQuantity.Up => 2,
+            _ => 0,
+        };
 
-    /// <summary>Where a pick-up of the frame begins in a corner's parameters; null for a part.</summary>
-    public static CornerParameter? PlaceOf(CornerPart part) =>
+    /// <summary>The index where a part's quantities begin.</summary>
+    public static int Of(Side side, CornerPart part) =>
+        part switch
+        {
+            CornerPart.RearEye => RearStart(side),
+            CornerPart.RearOuter => RearStart(side) + 3,
+            _ => CornerStart(side) + (int)FirstOf(part),
+        };
+
+    /// <summary>How many quantities a part has.</summary>
+    public static int SizeOf(CornerPart part) =>
+        part switch
+        {
+            CornerPart.UpperArm or CornerPart.LowerArm => 2,
+            CornerPart.TrackRod or CornerPart.Upright => 1,
+            _ => 3,
+        };
+
+    /// <summary>Whether a part is a place on the frame rather than a loose part.</summary>
+    public static bool IsPickUp(CornerPart part) => part <= CornerPart.TrackRodInner || part >= CornerPart.RearEye;
+
+    private static CornerParameter FirstOf(CornerPart part) =>
         part switch
         {
             CornerPart.UpperFront => CornerParameter.UpperFrontX,
@@ -35,23 +59,11 @@ public static class RoadParameters
             CornerPart.LowerFront => CornerParameter.LowerFrontX,
             CornerPart.LowerRear => CornerParameter.LowerRearX,
             CornerPart.TrackRodInner => CornerParameter.TrackRodInnerX,
-            _ => null,
-        };
-
-    /// <summary>The part or place that a parameter belongs to.</summary>
-    public static CornerPart PartOf(CornerParameter parameter) =>
-        parameter switch
-        {
-            <= CornerParameter.UpperFrontZ => CornerPart.UpperFront,
-            <= CornerParameter.UpperRearZ => CornerPart.UpperRear,
-            <= CornerParameter.LowerFrontZ => CornerPart.LowerFront,
-            <= CornerParameter.LowerRearZ => CornerPart.LowerRear,
-            <= CornerParameter.TrackRodInnerZ => CornerPart.TrackRodInner,
-            <= CornerParameter.UpperArmSecond => CornerPart.UpperArm,
-            <= CornerParameter.LowerArmSecond => CornerPart.LowerArm,
-            CornerParameter.TrackRodLength => CornerPart.TrackRod,
-            CornerParameter.UprightSpan => CornerPart.Upright,
-            <= CornerParameter.LeverZ => CornerPart.Lever,
-            _ => CornerPart.Stub,
+            CornerPart.UpperArm => CornerParameter.UpperArmFirst,
+            CornerPart.LowerArm => CornerParameter.LowerArmFirst,
+            CornerPart.TrackRod => CornerParameter.TrackRodLength,
+            CornerPart.Upright => CornerParameter.UprightSpan,
+            CornerPart.Lever => CornerParameter.LeverX,
+            _ => CornerParameter.StubCamber,
         };
 }

@@ -142,7 +142,7 @@ internal static class RoadSentences
         var main = figure
             .Contributions.Where(c => Math.Abs(c.Amount) >= SayFromShare * whole)
             .Take(3)
-            .Select(c => $"{RoadNames.Of(c)} {display.Value(figure.Kind, c.Amount)}")
+            .Select(c => $"{RoadNames.Of(c.What, c.Side)} {display.Value(figure.Kind, c.Amount)}")
             .ToList();
         return main.Count == 0 ? "" : $" From: {string.Join(", ", main)}.";
     }

@@ -56,8 +56,7 @@ public static class RoadText
 
     private static string Line(UnmeasuredShare u, RoadDisplay display)
     {
-        var what = RoadNames.Of(new Contribution(u.What, u.RearPlace, u.Side, 0, 0));
-        return $"measure the {what}: not measured, it leaves {RoadNames.Of(u.Figure)} open by {display.Size(u.Figure, 2 * u.U)}";
+        return $"measure the {RoadNames.Of(u.What, u.Side)}: not measured, it leaves {RoadNames.Of(u.Figure)} open by {display.Size(u.Figure, 2 * u.U)}";
     }
 
     private static string Line(TrialCheck t, RoadDisplay display) =>

@@ -8,6 +8,9 @@ internal static class RoadTrial
     private const double Coverage = 0.95;
     private const int SignificantDigits = 1;
 
+    // Surer than a hundredth of a millimetre, or two seconds of arc, nothing in a workshop needs trying.
+    private const double LeastU = 1e-5;
+
     // What is left of a variance by rounding when its row depends on the rows before it.
     private const double DependentShare = 1e-12;
 
@@ -18,7 +21,7 @@ internal static class RoadTrial
     /// <param name="seed">Names the random numbers.</param>
     public static IReadOnlyList<TrialCheck> Of(RoadModel model, IReadOnlyList<RoadFigure> figures, int trials, ulong seed)
     {
-        var tried = figures.Where(f => f.Kind != FigureKind.ToeOutOnTurns && f.U > 0).ToList();
+        var tried = figures.Where(f => f.Kind != FigureKind.ToeOutOnTurns && f.U > LeastU).ToList();
         if (tried.Count == 0)
         {
             return [];

@@ -29,7 +29,7 @@ public sealed record UnmeasuredAllowance(Length? Place, Length? Part, Angle? Ang
 
             if (rear is not null)
             {
-                deviations.Allow(RoadParameters.OfRear(side, 0, 0), rear is RearAxle.Live ? 3 : 6, _ => PlaceSigma);
+                deviations.Allow(RoadParameters.RearStart(side), rear is RearAxle.Live ? 3 : 6, _ => PlaceSigma);
             }
         }
     }

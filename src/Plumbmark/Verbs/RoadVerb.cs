@@ -26,15 +26,16 @@ internal static class RoadVerb
                 result.AddError($"--trials needs 0, or a number from 2 to {MostTrials}.");
             }
         });
-        var command = new Command("road", "What the wheels will do: camber, castor, toe, wheelbase, thrust line, and what the adjusters can take up.")
+        var command = new Command(
+            "road",
+            "What the wheels will do: camber, castor, toe, wheelbase, thrust line, and what the adjusters can take up."
+        )
         {
             file,
             json,
             trials,
         };
-        command.SetAction(parsed =>
-            Run(new RoadOptions(parsed.GetValue(file)!, parsed.GetValue(json), parsed.GetValue(trials)), output)
-        );
+        command.SetAction(parsed => Run(new RoadOptions(parsed.GetValue(file)!, parsed.GetValue(json), parsed.GetValue(trials)), output));
         return command;
     }
 

@@ -157,9 +157,6 @@ public sealed class Fields
         return part.Items;
     }
 
-    /// <summary>The fields of one item of a list.</summary>
-    public Fields Item(JsonPart part) => new(part, Faults, _units);
-
     /// <summary>The fields of a group that may be left out.</summary>
     public Fields? Group(string name) => Optional(name) is { } part ? new Fields(part, Faults, _units) : null;
 

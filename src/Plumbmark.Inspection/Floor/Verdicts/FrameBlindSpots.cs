@@ -98,12 +98,24 @@ internal static class FrameBlindSpots
 
             var id = frame.Points[p].Id;
             var own = checks.Select(c => c.Check).Where(c => c.Points.Contains(id)).ToList();
-            AddPoint(spots, id, "plan", [SmallestOf(own, "stagger", $"deviation-x:{id}"), SmallestOf(own, "sideShift", $"deviation-y:{id}")], limits.Mirror ?? limits.Point);
+            AddPoint(
+                spots,
+                id,
+                "plan",
+                [SmallestOf(own, "stagger", $"deviation-x:{id}"), SmallestOf(own, "sideShift", $"deviation-y:{id}")],
+                limits.Mirror ?? limits.Point
+            );
             AddPoint(spots, id, "height", [SmallestOf(own, "heightDifference", $"deviation-z:{id}")], limits.Height ?? limits.Point);
         }
     }
 
-    private static void AddPoint(List<BlindSpot> spots, string point, string direction, double[] seen, Plumbmark.Engine.Lengths.Length? limit)
+    private static void AddPoint(
+        List<BlindSpot> spots,
+        string point,
+        string direction,
+        double[] seen,
+        Plumbmark.Engine.Lengths.Length? limit
+    )
     {
         if (limit is { } t && seen.Max() > t.Metres)
         {

@@ -1,6 +1,5 @@
 using System.Text.Json;
 using Plumbmark.Engine.Lengths;
-using Plumbmark.Engine.Linkage;
 using Plumbmark.Inspection.Car.Json;
 
 namespace Plumbmark.Inspection.Road.Json;
@@ -46,7 +45,7 @@ internal static class PartDeviationJson
         json.WriteString("side", RoadWords.Sides.WordFor(deviation.Side));
         foreach (var amount in deviation.Amounts)
         {
-            var field = RoadWords.AmountsOf(deviation.Part).First(a => a.Parameter == amount.Parameter).Field;
+            var field = RoadWords.AmountsOf(deviation.Part).First(a => a.Quantity == amount.Quantity).Field;
             json.WriteOptional(field, amount.Angle);
             json.WriteOptional(field, amount.Length, units);
         }
@@ -61,9 +60,9 @@ internal static class PartDeviationJson
     private static List<PartDeviation.Amount> Amounts(Fields fields, CornerPart part)
     {
         var amounts = new List<PartDeviation.Amount>();
-        foreach (var (field, parameter) in RoadWords.AmountsOf(part))
+        foreach (var (field, quantity) in RoadWords.AmountsOf(part))
         {
-            var (length, angle) = RoadWords.IsAngle(parameter)
+            var (length, angle) = RoadWords.IsAngle(quantity)
                 ? ((Length?)null, fields.OptionalAngle(field))
                 : (fields.OptionalLength(field, LengthBound.Any), null);
             if (length is null && angle is null)
@@ -71,7 +70,7 @@ internal static class PartDeviationJson
                 continue;
             }
 
-            if (amounts.Any(a => a.Parameter == parameter))
+            if (amounts.Any(a => RoadParameters.Of(Side.Left, part, a.Quantity) == RoadParameters.Of(Side.Left, part, quantity)))
             {
                 fields.Faults.Add(
                     fields.Part,
@@ -80,7 +79,7 @@ internal static class PartDeviationJson
             }
             else
             {
-                amounts.Add(new(parameter, length, angle));
+                amounts.Add(new(quantity, length, angle));
             }
         }
 

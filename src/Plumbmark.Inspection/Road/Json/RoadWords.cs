@@ -30,7 +30,9 @@ internal static class RoadWords
         ("trackRod", CornerPart.TrackRod),
         ("upright", CornerPart.Upright),
         ("lever", CornerPart.Lever),
-        ("stub", CornerPart.Stub)
+        ("stub", CornerPart.Stub),
+        ("rearEye", CornerPart.RearEye),
+        ("rearOuter", CornerPart.RearOuter)
     );
 
     public static readonly WordList<AdjusterKind> AdjusterKinds = new(
@@ -68,29 +70,22 @@ internal static class RoadWords
         ("rideHeightSplit", FigureKind.RideHeightSplit)
     );
 
-    /// <summary>What a deviation of a part may be told in, by field name.</summary>
-    public static IReadOnlyList<(string Field, CornerParameter Parameter)> AmountsOf(CornerPart part) =>
+    /// <summary>What a deviation of a part may be told in, by field name. An arm in two halves is told by its halves' lengths, one in a single piece by its reach.</summary>
+    public static IReadOnlyList<(string Field, PartQuantity Quantity)> AmountsOf(CornerPart part) =>
         part switch
         {
-            CornerPart.UpperFront => Place(CornerParameter.UpperFrontX),
-            CornerPart.UpperRear => Place(CornerParameter.UpperRearX),
-            CornerPart.LowerFront => Place(CornerParameter.LowerFrontX),
-            CornerPart.LowerRear => Place(CornerParameter.LowerRearX),
-            CornerPart.TrackRodInner => Place(CornerParameter.TrackRodInnerX),
-            CornerPart.UpperArm => Arm(CornerParameter.UpperArmFirst),
-            CornerPart.LowerArm => Arm(CornerParameter.LowerArmFirst),
-            CornerPart.TrackRod => [("length", CornerParameter.TrackRodLength)],
-            CornerPart.Upright => [("length", CornerParameter.UprightSpan)],
-            CornerPart.Lever => Place(CornerParameter.LeverX),
-            _ => [("camber", CornerParameter.StubCamber), ("toeIn", CornerParameter.StubToeIn), ("up", CornerParameter.StubHeight)],
+            CornerPart.UpperArm or CornerPart.LowerArm =>
+            [
+                ("frontHalf", PartQuantity.FrontHalf),
+                ("rearHalf", PartQuantity.RearHalf),
+                ("ahead", PartQuantity.Ahead),
+                ("reach", PartQuantity.Reach),
+            ],
+            CornerPart.TrackRod or CornerPart.Upright => [("length", PartQuantity.Length)],
+            CornerPart.Stub => [("camber", PartQuantity.Camber), ("toeIn", PartQuantity.ToeIn), ("up", PartQuantity.Up)],
+            _ => [("forward", PartQuantity.Forward), ("out", PartQuantity.Out), ("up", PartQuantity.Up)],
         };
 
     /// <summary>Whether an amount is an angle.</summary>
-    public static bool IsAngle(CornerParameter parameter) => parameter is CornerParameter.StubCamber or CornerParameter.StubToeIn;
-
-    private static IReadOnlyList<(string, CornerParameter)> Place(CornerParameter x) => [("forward", x), ("out", x + 1), ("up", x + 2)];
-
-    // An arm in two halves is told by its halves' lengths; one in a single piece by its reach and how far its outer joint lies ahead.
-    private static IReadOnlyList<(string, CornerParameter)> Arm(CornerParameter first) =>
-        [("frontHalf", first), ("rearHalf", first + 1), ("ahead", first), ("reach", first + 1)];
+    public static bool IsAngle(PartQuantity quantity) => quantity is PartQuantity.Camber or PartQuantity.ToeIn;
 }
