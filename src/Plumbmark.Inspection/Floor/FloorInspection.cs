@@ -1,5 +1,6 @@
 using Plumbmark.Engine.Adjustment;
 using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Floor.Adjusting;
 using Plumbmark.Inspection.Floor.Comparing;
 using Plumbmark.Inspection.Floor.Forms;
 using Plumbmark.Inspection.Floor.Measured;
@@ -15,7 +16,7 @@ public static class FloorInspection
     {
         _ = options;
         var words = LengthWords.For(car);
-        if (NetworkAdjustment.Solve(ProvisionalNetwork.Of(car)).FitOrNull is not { } fit)
+        if (NetworkAdjustment.Solve(FrameNetwork.Of(car).Network).FitOrNull is not { } fit)
         {
             var standing = car.StandingReadings.Count();
             var why = standing == 0 ? "No reading has been taken yet." : "The readings cannot be put together yet.";
