@@ -7,6 +7,8 @@ var root = new RootCommand("Is this frame true, is this part straight, and what 
 {
     CheckVerb.Command(output),
     PlanVerb.Command(output),
+    BenchVerb.Command(output),
+    RoadVerb.Command(output),
     ServeVerb.Command(output),
     DemoVerb.Command(output),
     ImportVerb.Command(output),

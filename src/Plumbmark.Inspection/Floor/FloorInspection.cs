@@ -49,7 +49,7 @@ public static class FloorInspection
             ],
             [],
             FramePairEstimates.Of(frame, all),
-            [],
+            SideComparisons.Of(car, solution.Network, new HashSet<string>(), words),
             DamageReport.Of(explanations, words),
             all,
             blind,
