@@ -14,7 +14,8 @@ public sealed record NextTravel(double TravelMetres, Interval StraightMetres, In
     /// <param name="belief">What is believed about the spring-back.</param>
     /// <param name="leftMetres">How far the part is still from straight at the ram, m; positive.</param>
     /// <param name="hasSet">Whether any bite so far has left a set that could be seen.</param>
-    public static NextTravel From(BiteBelief belief, double leftMetres, bool hasSet)
+    /// <param name="largestSetMetres">Largest set that one bite may give, m; infinite where nothing limits it.</param>
+    public static NextTravel From(BiteBelief belief, double leftMetres, bool hasSet, double largestSetMetres = double.PositiveInfinity)
     {
         ArgumentNullException.ThrowIfNull(belief);
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(leftMetres);
@@ -26,6 +27,12 @@ public sealed record NextTravel(double TravelMetres, Interval StraightMetres, In
             travel = Math.Min(travel, belief.TravelForSetMetres(FirstShare * leftMetres).Middle);
         }
 
+        if (largestSetMetres < leftMetres)
+        {
+            travel = Math.Min(travel, belief.TravelForSetMetres(largestSetMetres).Low);
+        }
+
+        travel = Math.Max(0, travel);
         var set = belief.SetForTravelMetres(travel);
         return new(travel, straight, set, set.Low <= 0 && !hasSet);
     }

@@ -1,4 +1,6 @@
 using Plumbmark.Engine.Lengths;
+using Plumbmark.Inspection.Bench;
+using Plumbmark.Inspection.Press;
 
 namespace Plumbmark.Inspection.Car;
 
@@ -16,8 +18,14 @@ public sealed record CarFile(LengthUnit Units, CarIdentity Car, IReadOnlyList<To
     /// <summary>The version of the format that this program writes.</summary>
     public const int Version = 1;
 
+    /// <summary>Parts that are being straightened, or were.</summary>
+    public IReadOnlyList<PressJob> Press { get; init; } = [];
+
     /// <summary>A car with nothing known but its name.</summary>
     public static CarFile Named(string name, LengthUnit units) => new(units, new CarIdentity(name), [], Frame.Empty, []);
+
+    /// <summary>Loose parts on the bench; empty when there are none.</summary>
+    public PartsSection Parts { get; init; } = PartsSection.Empty;
 
     /// <summary>The readings that stand: those not taken back.</summary>
     public IEnumerable<Reading> StandingReadings => Readings.Where(r => r.Withdrawn is null);

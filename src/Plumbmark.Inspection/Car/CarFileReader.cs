@@ -1,6 +1,9 @@
 using System.Text.Json;
 using Plumbmark.Engine.Lengths;
+using Plumbmark.Inspection.Bench;
+using Plumbmark.Inspection.Bench.Json;
 using Plumbmark.Inspection.Car.Json;
+using Plumbmark.Inspection.Press;
 
 namespace Plumbmark.Inspection.Car;
 
@@ -43,6 +46,8 @@ public static class CarFileReader
         var limits = frame?.Group("limits") is { } limitFields ? LimitsJson.Read(limitFields) : null;
         frame?.RefuseOthers();
         var readings = Located(fields, "readings", ReadingJson.Read, r => r.Id, faults, units);
+        var press = Located(fields, "press", PressJson.Read, j => j.Id, faults, units);
+        var parts = fields.Group("parts") is { } partFields ? PartsJson.Read(partFields) : PartsSection.Empty;
         fields.RefuseOthers();
 
         CarFileChecks.Points(points, faults);
@@ -53,7 +58,11 @@ public static class CarFileReader
             [.. tools.Select(t => t.Value)],
             new Frame([.. points.Select(p => p.Value)], limits),
             [.. readings.Select(r => r.Value)]
-        );
+        )
+        {
+            Press = [.. press.Select(j => j.Value)],
+            Parts = parts,
+        };
     }
 
     private static LengthUnit UnitsOf(JsonPart whole)

@@ -1,6 +1,8 @@
 using System.Buffers;
 using System.Text.Json;
+using Plumbmark.Inspection.Bench.Json;
 using Plumbmark.Inspection.Car.Json;
+using Plumbmark.Inspection.Press;
 
 namespace Plumbmark.Inspection.Car;
 
@@ -42,6 +44,13 @@ public static class CarFileWriter
 
         json.WriteEndObject();
         json.WriteList("readings", file.Readings, reading => ReadingJson.Write(json, reading, file.Units));
+        json.WriteList("press", file.Press, job => PressJson.Write(json, job, file.Units));
+        if (!file.Parts.IsEmpty)
+        {
+            json.WritePropertyName("parts");
+            PartsJson.Write(json, file.Parts, file.Units);
+        }
+
         json.WriteEndObject();
     }
 }

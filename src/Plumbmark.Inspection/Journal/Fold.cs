@@ -1,5 +1,6 @@
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Press;
 
 namespace Plumbmark.Inspection.Journal;
 
@@ -37,6 +38,11 @@ public static class Fold
         {
             yield return new Act.ReadingTaken(reading);
         }
+
+        foreach (var act in BenchFold.ActsOf(file.Parts).Concat(file.Press.SelectMany(PressJobs.ActsOf)))
+        {
+            yield return act;
+        }
     }
 
     /// <summary>The entries that an undo reaches. Read backwards, because an undo can itself be undone.</summary>
@@ -68,6 +74,19 @@ public static class Fold
             {
                 Readings = [.. car.Readings.Select(r => r.Id == a.Id ? r with { Withdrawn = a.Reason } : r)],
             },
+            Act.PressJobDescribed or Act.PressJobRemoved or Act.BiteMade or Act.BiteWithdrawn or Act.CrackTested => car with
+            {
+                Press = PressJobs.After(car.Press, act),
+            },
+            Act.BenchPartLaid
+            or Act.BenchPartPutAway
+            or Act.BenchMeasured
+            or Act.BenchMeasureWithdrawn
+            or Act.VariantDescribed
+            or Act.VariantRemoved => car with
+            {
+                Parts = BenchFold.After(car.Parts, act),
+            },
             _ => car,
         };
 
@@ -77,7 +96,7 @@ public static class Fold
             Frame = car.Frame with { Points = points },
         };
 
-    private static IReadOnlyList<T> Put<T>(IReadOnlyList<T> items, T item, Func<T, string> idOf)
+    internal static IReadOnlyList<T> Put<T>(IReadOnlyList<T> items, T item, Func<T, string> idOf)
     {
         var id = idOf(item);
         return items.Any(i => idOf(i) == id) ? [.. items.Select(i => idOf(i) == id ? item : i)] : [.. items, item];

@@ -32,6 +32,23 @@ internal static class JsonWriting
         }
     }
 
+    public static void WriteOptional(this Utf8JsonWriter json, string name, double? number)
+    {
+        if (number is { } value)
+        {
+            json.WriteNumber(name, value);
+        }
+    }
+
+    public static void WriteOptional<T>(this Utf8JsonWriter json, string name, WordList<T> words, T? value)
+        where T : struct, Enum
+    {
+        if (value is { } known)
+        {
+            json.WriteString(name, words.WordFor(known));
+        }
+    }
+
     public static void WriteWhenTrue(this Utf8JsonWriter json, string name, bool value)
     {
         if (value)

@@ -12,13 +12,15 @@ internal static class FramePlacing
     private const int MostRounds = 10;
 
     /// <summary>The frame in its own axes; as it came when neither pairs nor drawing tell how it lies.</summary>
-    public static MeasuredFrame InOwnAxes(MeasuredFrame frame)
+    /// <param name="frame">The frame.</param>
+    /// <param name="damage">Displacements by damage believed to be there: see <see cref="FrameLie.Of"/>.</param>
+    public static MeasuredFrame InOwnAxes(MeasuredFrame frame, IReadOnlyList<double[]> damage)
     {
         var placed = FromDrawing(frame) ?? frame;
         placed = frame.Pairs.Any(p => HasPlan(placed, p)) ? AcrossPairs(placed) : placed;
         for (var round = 0; round < MostRounds; round++)
         {
-            var lie = FrameLie.Of(placed, Contrasts.Of(placed));
+            var lie = FrameLie.Of(placed, Contrasts.Of(placed), damage);
             var sizes = lie.Sizes();
             if (!lie.HasCentreLine)
             {
@@ -45,10 +47,7 @@ internal static class FramePlacing
             .Select(p => (X: frame.X(p.Left) - frame.X(p.Right), Y: frame.Y(p.Left) - frame.Y(p.Right)))
             .ToList();
         var first = across.MaxBy(a => double.Hypot(a.X, a.Y));
-        var turns = across
-            .Select(a => Math.Atan2((first.X * a.Y) - (first.Y * a.X), (first.X * a.X) + (first.Y * a.Y)))
-            .Order()
-            .ToList();
+        var turns = across.Select(a => Math.Atan2((first.X * a.Y) - (first.Y * a.X), (first.X * a.X) + (first.Y * a.Y))).Order().ToList();
         var angle = Math.Atan2(first.Y, first.X) + turns[turns.Count / 2];
         var turned = frame.Moved((Math.PI / 2) - angle, 0, 0);
         var middles = turned.Pairs.Where(p => HasPlan(turned, p)).Select(p => (turned.Y(p.Left) + turned.Y(p.Right)) / 2).Order().ToList();

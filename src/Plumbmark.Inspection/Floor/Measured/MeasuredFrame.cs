@@ -98,12 +98,18 @@ internal sealed class MeasuredFrame
             values[iy] = (sin * Values[ix]) + (cos * Values[iy]) + dyMetres;
             for (var k = 0; k < values.Length; k++)
             {
-                (turned[ix, k], turned[iy, k]) = ((cos * turned[ix, k]) - (sin * turned[iy, k]), (sin * turned[ix, k]) + (cos * turned[iy, k]));
+                (turned[ix, k], turned[iy, k]) = (
+                    (cos * turned[ix, k]) - (sin * turned[iy, k]),
+                    (sin * turned[ix, k]) + (cos * turned[iy, k])
+                );
             }
 
             for (var k = 0; k < values.Length; k++)
             {
-                (turned[k, ix], turned[k, iy]) = ((cos * turned[k, ix]) - (sin * turned[k, iy]), (sin * turned[k, ix]) + (cos * turned[k, iy]));
+                (turned[k, ix], turned[k, iy]) = (
+                    (cos * turned[k, ix]) - (sin * turned[k, iy]),
+                    (sin * turned[k, ix]) + (cos * turned[k, iy])
+                );
             }
         }
 

@@ -79,7 +79,13 @@ internal sealed class Stations
         : Math.Abs(YOf(point)) < OnCentreLineMetres ? 0
         : Math.Sign(YOf(point));
 
-    public double XOf(int point) => Along(_frame, point) ?? double.NaN;
+    /// <summary>Where a point stands along the frame: its pair's place, so that a pair moves as one.</summary>
+    public double XOf(int point)
+    {
+        var own = Along(_frame, point) ?? double.NaN;
+        var pair = _frame.Pairs.FirstOrDefault(p => p.Left == point || p.Right == point);
+        return pair is null ? own : Mean(Along(_frame, pair.Left), Along(_frame, pair.Right)) ?? own;
+    }
 
     public double YOf(int point)
     {
@@ -88,12 +94,18 @@ internal sealed class Stations
             return _frame.Y(point);
         }
 
-        var side = _frame.Pairs.Any(p => p.Left == point) ? 1 : _frame.Pairs.Any(p => p.Right == point) ? -1 : 0;
+        var side =
+            _frame.Pairs.Any(p => p.Left == point) ? 1
+            : _frame.Pairs.Any(p => p.Right == point) ? -1
+            : 0;
         return (_frame.Points[point].Nominal?.Y ?? _frame.Points[point].Sketch?.Y)?.Metres ?? side * HalfWidthMetres;
     }
 
     private static double? Along(MeasuredFrame frame, int point) =>
         frame.HasPlan(point) ? frame.X(point) : (frame.Points[point].Nominal?.X ?? frame.Points[point].Sketch?.X)?.Metres;
 
-    private static double? Mean(double? a, double? b) => a is null ? b : b is null ? a : (a + b) / 2;
+    private static double? Mean(double? a, double? b) =>
+        a is null ? b
+        : b is null ? a
+        : (a + b) / 2;
 }
