@@ -48,9 +48,7 @@ public sealed class ShedJourneys(Browser browser) : IClassFixture<Browser>
         {
             await page.GotoAsync(address);
             await page.IsFitToUse();
-            var name =
-                address.Split('?')[0].Trim('/').Replace('/', '-')
-                + (address.Contains('?', StringComparison.Ordinal) ? address.Split("kind=")[^1].Split('&')[0] : "");
+            var name = string.Concat(address.Trim('/').Split('&')[0].Select(c => char.IsLetterOrDigit(c) ? c : '-'));
             await page.Picture($"{(dark ? "dark" : "light")}-{(name.Length == 0 ? "shed" : name)}");
         }
     }
