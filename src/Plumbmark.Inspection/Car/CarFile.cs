@@ -1,6 +1,6 @@
 using Plumbmark.Engine.Lengths;
-using Plumbmark.Inspection.Press;
 using Plumbmark.Inspection.Bench;
+using Plumbmark.Inspection.Press;
 
 namespace Plumbmark.Inspection.Car;
 

@@ -68,6 +68,7 @@ public abstract record Act
     /// <param name="Job">The job.</param>
     /// <param name="Test">The test.</param>
     public sealed record CrackTested(string Job, Press.CrackTest Test) : Act;
+
     /// <summary>A loose part was laid on the bench, or its card written anew.</summary>
     /// <param name="Part">The part; its measures have acts of their own and are not taken from here.</param>
     public sealed record BenchPartLaid(Part Part) : Act;

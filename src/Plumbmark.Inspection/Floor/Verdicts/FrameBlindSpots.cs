@@ -75,8 +75,7 @@ internal static class FrameBlindSpots
             return [];
         }
 
-        var lie = Enumerable.Range(0, Contrast.LieCount).Select(p => contrasts.All.Select(c => c.Lie[p]).ToArray());
-        var comparison = new GaussianComparison(contrasts.Values(), contrasts.Covariance(), lie);
+        var comparison = new GaussianComparison(contrasts.Values(), contrasts.Covariance(), contrasts.Lies());
         var shapes = DamageShapes.Of(frame).Where(s => !s.IsLookAlike && s.Form != DamageForm.Point).ToList();
         var effects = comparison.Effects([.. shapes.Select(s => contrasts.All.Select(c => c.ChangeBy(s.Moves[0])).ToArray())]);
         return shapes
@@ -98,12 +97,24 @@ internal static class FrameBlindSpots
 
             var id = frame.Points[p].Id;
             var own = checks.Select(c => c.Check).Where(c => c.Points.Contains(id)).ToList();
-            AddPoint(spots, id, "plan", [SmallestOf(own, "stagger", $"deviation-x:{id}"), SmallestOf(own, "sideShift", $"deviation-y:{id}")], limits.Mirror ?? limits.Point);
+            AddPoint(
+                spots,
+                id,
+                "plan",
+                [SmallestOf(own, "stagger", $"deviation-x:{id}"), SmallestOf(own, "sideShift", $"deviation-y:{id}")],
+                limits.Mirror ?? limits.Point
+            );
             AddPoint(spots, id, "height", [SmallestOf(own, "heightDifference", $"deviation-z:{id}")], limits.Height ?? limits.Point);
         }
     }
 
-    private static void AddPoint(List<BlindSpot> spots, string point, string direction, double[] seen, Plumbmark.Engine.Lengths.Length? limit)
+    private static void AddPoint(
+        List<BlindSpot> spots,
+        string point,
+        string direction,
+        double[] seen,
+        Plumbmark.Engine.Lengths.Length? limit
+    )
     {
         if (limit is { } t && seen.Max() > t.Metres)
         {
