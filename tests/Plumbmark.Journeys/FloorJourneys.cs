@@ -53,26 +53,46 @@ public sealed class FloorJourneys(Browser browser) : IClassFixture<Browser>
         await page.IsFitToUse();
         await page.Picture("floor-twenty-readings");
 
+        // The sheet says the same, and leaves the serial number off unless asked.
+        var address = page.Url.Split("/floor")[0];
+        var sheet = await page.APIRequest.GetAsync($"{address}/sheet/frame.pdf?paper=a4");
+        using var pdf = UglyToad.PdfPig.PdfDocument.Open(await sheet.BodyAsync());
+        var words = string.Join(' ', pdf.GetPages().SelectMany(p => p.GetWords()).Select(w => w.Text));
+        Assert.Contains("Barn find", words, StringComparison.Ordinal);
+        Assert.Contains((await page.Locator("h1 .verdict").InnerTextAsync()).Trim(), words, StringComparison.OrdinalIgnoreCase);
+
         // The file taken out gives the same numbers on the command line as stand on the page.
         await page.GetByText("Show the working").ClickAsync();
         var shown = await page.Locator(".floor-working table").First.Locator("tbody tr").AllInnerTextsAsync();
         var verdict = await page.Locator("h1 .verdict").InnerTextAsync();
-        await page.GotoAsync(page.Url.Replace("/floor", "", StringComparison.Ordinal).Split('?')[0]);
+        await page.GotoAsync(address);
         var download = await page.RunAndWaitForDownloadAsync(() => page.GetByText("Take out a car file").ClickAsync());
         var file = Path.Combine(app.Folder, "barn-find.json");
         await download.SaveAsAsync(file);
         var (code, results, _) = await AppProcess.Run(app.Folder, "check", file, "--json");
         using var json = JsonDocument.Parse(results);
         Assert.Equal(verdict.Trim(), json.RootElement.GetProperty("overall").GetProperty("verdict").GetString());
-        Assert.Equal(verdict.Trim() switch { "true" => 0, "out" => 10, _ => 20 }, code);
+        Assert.Equal(
+            verdict.Trim() switch
+            {
+                "true" => 0,
+                "out" => 10,
+                _ => 20,
+            },
+            code
+        );
         Assert.NotEmpty(shown);
-        Assert.Equal(json.RootElement.GetProperty("points").EnumerateArray().Select(PointRow), shown.Select(row => string.Join(' ', row.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries))));
+        Assert.Equal(
+            json.RootElement.GetProperty("points").EnumerateArray().Select(PointRow),
+            shown.Select(row => string.Join(' ', row.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)))
+        );
     }
 
     /// <summary>A point of <c>check --json</c> as the page writes it: tenths of a millimetre.</summary>
     private static string PointRow(JsonElement point)
     {
-        string Number(string name) => point.TryGetProperty(name, out var n) && n.ValueKind == JsonValueKind.Number ? n.GetDouble().ToString("0.0") : "–";
+        string Number(string name) =>
+            point.TryGetProperty(name, out var n) && n.ValueKind == JsonValueKind.Number ? n.GetDouble().ToString("0.0") : "–";
         return $"{point.GetProperty("id").GetString()} {Number("x")} {Number("ux")} {Number("y")} {Number("uy")} {Number("z")} {Number("uz")}";
     }
 

@@ -7,7 +7,9 @@ namespace Plumbmark.Journeys;
 /// <summary>What a tape would show on a ladder frame that is exactly as its skeleton sketches it, read to 1/16 in.</summary>
 internal sealed class LadderSurvey(int pairs)
 {
-    private readonly Dictionary<string, FramePoint> _points = FrameSkeleton.Ladder(pairs, LengthUnit.Inch).ToDictionary(p => p.Id, StringComparer.Ordinal);
+    private readonly Dictionary<string, FramePoint> _points = FrameSkeleton
+        .Ladder(pairs, LengthUnit.Inch)
+        .ToDictionary(p => p.Id, StringComparer.Ordinal);
 
     /// <summary>Lengths across, along and diagonally, in walking order.</summary>
     public IEnumerable<(string From, string To, string Value)> Lengths()

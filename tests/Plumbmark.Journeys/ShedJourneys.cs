@@ -39,6 +39,8 @@ public sealed class ShedJourneys(Browser browser) : IClassFixture<Browser>
                 "/cars/1/tools?tool=tape",
                 "/cars/1/limits",
                 "/cars/1/journal",
+                "/cars/1/sheet",
+                "/cars/1/floor?kind=height&round=1",
                 "/cars/1/readings/r1/withdrawal",
                 "/cars/2/floor",
                 "/cars/2/points",
