@@ -1,8 +1,14 @@
 using Plumbmark.Simulations;
 
-// dotnet run -c Release --project bench/Plumbmark.Simulations -- press > bench/results/press.txt
-var simulations = new Dictionary<string, Action<TextWriter>>(StringComparer.Ordinal) { ["press"] = PressSimulation.Run };
-if (args is not [var name] || !simulations.TryGetValue(name, out var run))
+// dotnet run -c Release --project bench/Plumbmark.Simulations -- NAME > bench/results/NAME.txt
+var simulations = new Dictionary<string, Action<TextWriter>>(StringComparer.Ordinal)
+{
+    ["bench"] = BenchSimulation.Run,
+    ["floor"] = _ => FloorSimulation.Run(args.Length > 1 ? int.Parse(args[1]) : 2000),
+    ["press"] = PressSimulation.Run,
+    ["speed"] = Speed.Run,
+};
+if (args.Length == 0 || !simulations.TryGetValue(args[0], out var run))
 {
     Console.Error.WriteLine($"Which simulation? {string.Join(", ", simulations.Keys.Order(StringComparer.Ordinal))}");
     return 64;

@@ -1,4 +1,5 @@
 using Microsoft.Data.Sqlite;
+using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Journal;
 
@@ -37,12 +38,20 @@ public sealed class Journals : IDisposable
     public OpenCar? Car(long id) => Do(() => Read(id));
 
     /// <summary>Puts a car in: all of it or nothing.</summary>
-    public OpenCar Add(CarFile file, string? by = null) =>
+    /// <param name="file">The car, as a car file has it.</param>
+    /// <param name="entry">Name of what is sent, when it could be sent twice: then it is kept once. Null for one that cannot.</param>
+    /// <param name="by">The device or person; null when not told.</param>
+    public OpenCar Add(CarFile file, Guid? entry = null, string? by = null) =>
         InTransaction(() =>
         {
+            const string BegunWith = "SELECT car.id FROM car JOIN entry ON entry.car = car.id AND entry.sequence = 1 WHERE entry.id = $id";
+            if (entry is { } name && _connection.One(BegunWith, ("$id", name.ToString("D"))) is long known)
+            {
+                return Read(known)!;
+            }
+
             var id = NewCar();
-            var entries = Fold.ActsOf(file).Select(act => new JournalEntry(Guid.NewGuid(), _clock.GetUtcNow(), by, act));
-            Write(id, 0, entries);
+            WriteAll(id, file, entry, by);
             return Read(id)!;
         });
 
@@ -65,7 +74,7 @@ public sealed class Journals : IDisposable
 
             foreach (var file in files)
             {
-                Write(NewCar(), 0, Fold.ActsOf(file).Select(act => new JournalEntry(Guid.NewGuid(), _clock.GetUtcNow(), null, act)));
+                WriteAll(NewCar(), file, entry: null, by: null);
             }
 
             return true;
@@ -77,28 +86,31 @@ public sealed class Journals : IDisposable
     /// <param name="entry">Name of what is sent; the same name sent again is kept once.</param>
     /// <param name="by">The device or person; null when not told.</param>
     /// <param name="acts">The acts, decided while nobody else can write.</param>
-    public Appended Append(long id, Guid entry, string? by, Func<OpenCar, IReadOnlyList<Act>> acts) =>
-        InTransaction<Appended>(() =>
-        {
-            if (Read(id) is not { } car)
-            {
-                return new Appended.NoSuchCar();
-            }
-
-            if (car.Entries.Any(e => e.Entry.Id == entry))
-            {
-                return new Appended.KeptBefore(car);
-            }
-
-            var now = _clock.GetUtcNow();
-            var entries = acts(car).Select((act, i) => new JournalEntry(i == 0 ? entry : Guid.NewGuid(), now, by, act));
-            Write(id, car.Sequence, entries);
-            var after = Read(id)!;
-            return new Appended.Kept(after, [.. after.Entries.Skip(car.Entries.Count)]);
-        });
+    public Appended Append(long id, Guid entry, string? by, Func<OpenCar, IReadOnlyList<Act>> acts)
+    {
+        var now = _clock.GetUtcNow();
+        return Append(
+            id,
+            car =>
+                car.Entries.Any(e => e.Entry.Id == entry)
+                    ? null
+                    : [.. acts(car).Select((act, i) => new JournalEntry(i == 0 ? entry : Guid.NewGuid(), now, by, act))]
+        );
+    }
 
     /// <summary>Writes entries that have names of their own already, such as those a phone kept while it had no connection.</summary>
     public Appended Append(long id, IReadOnlyList<JournalEntry> entries) =>
+        Append(
+            id,
+            car =>
+            {
+                var known = car.Entries.Select(e => e.Entry.Id).ToHashSet();
+                var fresh = entries.Where(e => known.Add(e.Id)).ToList();
+                return fresh.Count == 0 ? null : fresh;
+            }
+        );
+
+    private Appended Append(long id, Func<OpenCar, IReadOnlyList<JournalEntry>?> decide) =>
         InTransaction<Appended>(() =>
         {
             if (Read(id) is not { } car)
@@ -106,16 +118,23 @@ public sealed class Journals : IDisposable
                 return new Appended.NoSuchCar();
             }
 
-            var known = car.Entries.Select(e => e.Entry.Id).ToHashSet();
-            var fresh = entries.Where(e => known.Add(e.Id)).ToList();
-            if (fresh.Count == 0)
+            if (decide(car) is not { } fresh)
             {
                 return new Appended.KeptBefore(car);
             }
 
-            Write(id, car.Sequence, fresh);
-            var after = Read(id)!;
-            return new Appended.Kept(after, [.. after.Entries.Skip(car.Entries.Count)]);
+            var after = car.After(fresh.Select((e, i) => new KeptEntry(car.Sequence + 1 + i, car.Sequence + 1, e)));
+            return CarFileReader
+                .Read(CarFileWriter.Write(after.File))
+                .Match<Appended>(
+                    _ =>
+                    {
+                        Write(id, car.Sequence, after.File.Units, fresh);
+                        _cache[id] = after;
+                        return new Appended.Kept(after, [.. after.Entries.Skip(car.Entries.Count)]);
+                    },
+                    faults => new Appended.Refused(faults)
+                );
         });
 
     /// <summary>Puts a car in the bin. Nothing of it is lost.</summary>
@@ -141,7 +160,14 @@ public sealed class Journals : IDisposable
     private long NewCar() =>
         (long)_connection.One("INSERT INTO car (created_at) VALUES ($now) RETURNING id", ("$now", Text(_clock.GetUtcNow())))!;
 
-    private void Write(long car, long last, IEnumerable<JournalEntry> entries)
+    private void WriteAll(long car, CarFile file, Guid? entry, string? by)
+    {
+        var now = _clock.GetUtcNow();
+        Write(car, 0, file.Units, Fold.ActsOf(file).Select((act, i) => new JournalEntry(i == 0 && entry is { } name ? name : Guid.NewGuid(), now, by, act))
+        );
+    }
+
+    private void Write(long car, long last, LengthUnit units, IEnumerable<JournalEntry> entries)
     {
         const string Insert =
             "INSERT INTO entry (car, sequence, together, id, at, by, act) VALUES ($car, $sequence, $together, $id, $at, $by, $act)";
@@ -156,7 +182,7 @@ public sealed class Journals : IDisposable
                 ("$id", entry.Id.ToString("D")),
                 ("$at", Text(entry.At)),
                 ("$by", entry.By),
-                ("$act", System.Text.Encoding.UTF8.GetString(ActJson.Write(entry.Act)))
+                ("$act", System.Text.Encoding.UTF8.GetString(ActJson.Write(entry.Act, units)))
             );
         }
     }
@@ -182,9 +208,7 @@ public sealed class Journals : IDisposable
             return known.IsBinned == isBinned ? known : _cache[id] = known with { IsBinned = isBinned };
         }
 
-        List<KeptEntry> entries = [.. known?.Entries ?? [], .. since];
-        var file = Fold.Of(entries.Select(e => e.Entry));
-        return _cache[id] = new OpenCar(id, entries.Count == 0 ? 0 : entries[^1].Sequence, entries, file, isBinned);
+        return _cache[id] = ((known ?? OpenCar.Empty(id)) with { IsBinned = isBinned }).After(since);
     }
 
     private List<KeptEntry> EntriesAfter(long car, long sequence) =>

@@ -47,7 +47,7 @@ public static class WebServer
             room.Map(routes);
         }
 
-        app.MapFallback(() => Show.NotFound("There is no such page."));
+        app.MapFallback(http => Show.NotFound("There is no such page.").ExecuteAsync(http));
         return app;
     }
 
@@ -60,15 +60,21 @@ public static class WebServer
         kestrel.Listen(IPAddress.Loopback, port);
     }
 
+    private static void Log(ILoggingBuilder logging) =>
+        logging
+            .SetMinimumLevel(LogLevel.Warning)
+            .AddConsole(console => console.LogToStandardErrorThreshold = LogLevel.Trace)
+            // They warn of what is meant: keys of forms are kept unencrypted in the owner's own folder, and no page may be cached.
+            .AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error)
+            .AddFilter("Microsoft.AspNetCore.Antiforgery", LogLevel.Error);
+
     private static void AddServices(IServiceCollection services, Journals journals, string? keyFolder)
     {
         services.AddSingleton(journals);
         services.AddSingleton<FloorAnswers>();
         services.AddRoutingCore();
         services.AddRazorComponents();
-        services.AddLogging(logging =>
-            logging.SetMinimumLevel(LogLevel.Warning).AddConsole(o => o.LogToStandardErrorThreshold = LogLevel.Trace)
-        );
+        services.AddLogging(Log);
         services.Configure<FormOptions>(form =>
         {
             form.ValueLengthLimit = 64 * 1024;

@@ -5,7 +5,13 @@ using Plumbmark.Verbs;
 var output = new Output(Console.OpenStandardOutput(), Console.Error);
 var root = new RootCommand("Is this frame true, is this part straight, and what should be measured next?")
 {
+    CheckVerb.Command(output),
+    BenchVerb.Command(output),
+    RoadVerb.Command(output),
     ServeVerb.Command(output),
+    DemoVerb.Command(output),
+    ImportVerb.Command(output),
+    ExportVerb.Command(output),
     SchemaVerb.Command(output),
 };
 ServeVerb.AddTo(root, output);
@@ -25,7 +31,7 @@ try
 {
     return await parsed.InvokeAsync(new InvocationConfiguration { EnableDefaultExceptionHandler = false });
 }
-catch (InputRefusedException refused)
+catch (Exception refused) when (refused is InputRefusedException or Plumbmark.Store.StoreUnusableException)
 {
     output.Remark(refused.Message);
     return ExitCode.Refused;

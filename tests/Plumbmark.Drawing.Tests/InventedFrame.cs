@@ -176,4 +176,59 @@ internal static class InventedFrame
             [new NextReading("plan", "D.L", "F.R", null, ["side-shift:D"], 2, "Measure D.L to F.R: it settles the side shift of D.")]
         );
     }
+
+    /// <summary>A frame of 200 points and 1,500 readings with an answer to match: as large as a sheet must bear.</summary>
+    public static (CarFile Car, FloorAnswer Answer) Large()
+    {
+        var points = new List<FramePoint>();
+        for (var i = 0; i < 100; i++)
+        {
+            var half = 12 + (2 * (i % 3));
+            points.Add(new FramePoint($"P{i}.L", $"P{i}.R", PointRole.Body, At(66 - i, half)));
+            points.Add(new FramePoint($"P{i}.R", $"P{i}.L", PointRole.Body, At(66 - i, -half)));
+        }
+
+        var readings = Enumerable
+            .Range(0, 1500)
+            .Select(i =>
+            {
+                var (from, to) = (points[i % 200], points[((i * 7) + 31) % 200]);
+                return (Reading)
+                    new Reading.Plan($"r{i + 1}", from.Id, to.Id, Length.FromFraction(20 + (i % 60), i % 16, 16, LengthUnit.Inch));
+            })
+            .ToList();
+        var estimates = points
+            .Select(p => new PointEstimate(
+                p.Id,
+                p.Sketch!.X!.Value.Metres,
+                p.Sketch.Y!.Value.Metres,
+                null,
+                0.0006,
+                0.0008,
+                null,
+                0,
+                new Deviation(0.0004, -0.0007, null, DeviationFrom.Symmetry)
+            ))
+            .ToList();
+        var pairs = Enumerable
+            .Range(0, 100)
+            .Select(i => new PairEstimate($"P{i}.L", $"P{i}.R", 0.0007, 0.0004, 0.6, null, 0.0005, 0.0006, 0.0007, null))
+            .ToList();
+        var checks = pairs
+            .Select(p => new Check(
+                $"side-shift:{p.Left}",
+                "sideShift",
+                0.0007,
+                0.0005,
+                0.003,
+                LimitSource.Practice,
+                0.99,
+                Verdict.True,
+                [p.Left, p.Right],
+                false
+            ))
+            .ToList();
+        var answer = Answer with { Points = estimates, Pairs = pairs, Checks = checks };
+        return (Car with { Frame = Car.Frame with { Points = points }, Readings = readings }, answer);
+    }
 }

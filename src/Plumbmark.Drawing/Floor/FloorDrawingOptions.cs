@@ -5,7 +5,7 @@ namespace Plumbmark.Drawing.Floor;
 /// <param name="Picked">Points picked so far, such as the first end of a reading.</param>
 /// <param name="Width">Width in picture units; 328 suits a phone of 360 px.</param>
 /// <param name="TallestFrame">The most height given to the frame itself; a long frame is drawn narrower rather than taller.</param>
-/// <param name="HasLegend">Whether the signs are explained below the drawing.</param>
+/// <param name="HasLegend">Whether the signs are explained below the drawing; the exaggeration is written there in any case.</param>
 public sealed record FloorDrawingOptions(
     Func<string, string>? HrefOf = null,
     IReadOnlyList<string>? Picked = null,

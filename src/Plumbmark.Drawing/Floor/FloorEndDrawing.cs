@@ -1,20 +1,115 @@
 using Plumbmark.Drawing.Pictures;
+using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor;
 
 namespace Plumbmark.Drawing.Floor;
 
-/// <summary>The frame from behind, as from the driver's seat: the car's own left on the left. Lines across that are not parallel are a twist.</summary>
+/// <summary>
+/// The pairs from behind, as from the driver's seat, the front pair on top: each a line that leans as its heights differ, exaggerated.
+/// Lines that do not lean alike are a twist.
+/// </summary>
 public static class FloorEndDrawing
 {
-    /// <summary>The end view of a frame and of what its readings say so far.</summary>
+    private const double Header = 30;
+    private const double Row = 44;
+    private const double Reach = 14;
+    private const double NameRoom = 64;
+
+    /// <summary>The pairs of a frame whose heights are known on both sides.</summary>
     public static Picture Of(CarFile car, FloorAnswer answer, FloorDrawingOptions? options = null)
     {
         options ??= new FloorDrawingOptions();
-        var seen = FloorHeights.In(FloorView.End, car, answer);
-        var title = $"View from behind of {FloorWords.NameOf(car)}";
-        return seen.Count == 0
-            ? FloorHeights.NoneYet(options, title)
-            : FloorBetweenLanes.Draw(FloorView.End, car, answer, options, seen, title);
+        var title = $"Heights across {FloorWords.NameOf(car)}";
+        var forward = FloorPlaces.Of(car, answer).ToDictionary(p => p.Id, p => p.XMetres, StringComparer.Ordinal);
+        var pairs = answer
+            .Pairs.Where(p => p.HeightDifferenceMetres is not null)
+            .OrderByDescending(p => forward.GetValueOrDefault(p.Left))
+            .ToList();
+        return pairs.Count == 0
+            ? FloorWords.Empty(
+                options,
+                title,
+                "No pair has heights on both sides yet. Take them in front and at the rear, and a twist shows here."
+            )
+            : Draw(ShownLengths.Of(car), answer, options, pairs, title);
+    }
+
+    private static Picture Draw(
+        LengthDisplay display,
+        FloorAnswer answer,
+        FloorDrawingOptions options,
+        IReadOnlyList<PairEstimate> pairs,
+        string title
+    )
+    {
+        // No scale of length here: the lines have one width, and the lean is drawn as a share of the drawing's usual scale.
+        const double UnitsPerMetre = 200;
+        var largest = pairs.Max(p => Math.Abs(p.HeightDifferenceMetres!.Value)) / 2;
+        var times = Exaggeration.Of(Math.Max(largest, 1e-5), UnitsPerMetre, Reach); // 0.01 mm: level frames stay level lines
+        var shapes = new List<Shape>
+        {
+            new Shape.Words(new Spot(2, 12), "left", Palette.Remark),
+            new Shape.Words(new Spot(options.Width / 2, 12), "seen from behind, front pair on top", Palette.Remark, Anchor.Middle),
+            new Shape.Words(new Spot(options.Width - 2, 12), "right", Palette.Remark, Anchor.End),
+        };
+        var y = Header + (Row / 2);
+        foreach (var pair in pairs)
+        {
+            shapes.Add(Pair(display, answer, options, pair, y, pair.HeightDifferenceMetres!.Value / 2 * UnitsPerMetre * times));
+            y += Row;
+        }
+
+        var words = "The lean of each line is exaggerated, all by the same factor.";
+        shapes.Add(new Shape.Words(new Spot(2, y - 4), words, Palette.Remark));
+        var sentences = pairs.Select(p => $"{p.Left} to {p.Right}: {Words(display, p)}.");
+        return new Picture(options.Width, y + 6, title, string.Join(' ', sentences), shapes);
+    }
+
+    private static Shape.Group Pair(
+        LengthDisplay display,
+        FloorAnswer answer,
+        FloorDrawingOptions options,
+        PairEstimate pair,
+        double y,
+        double leanUnits
+    )
+    {
+        var check = answer.Checks.FirstOrDefault(c => c.Kind == "heightDifference" && c.Points.Contains(pair.Left));
+        var sign = check?.Verdict switch
+        {
+            null => PointSign.NoLimit,
+            Verdict.True => PointSign.True,
+            Verdict.Out => PointSign.Out,
+            _ => PointSign.CannotTellYet,
+        };
+        var (left, right) = (new Spot(NameRoom, y - leanUnits), new Spot(options.Width - NameRoom, y + leanUnits));
+        var words = check?.Verdict is null ? Words(display, pair) : $"{Words(display, pair)}: {PointSigns.Words(sign)}";
+        var shapes = new List<Shape>
+        {
+            new Shape.Line(left with { Y = y }, right with { Y = y }, Palette.Should),
+            new Shape.Line(left, right, Palette.Frame),
+            new Shape.Words(new Spot(2, y + 4), Plate.Cut(pair.Left, Palette.Name, NameRoom - 12), Palette.Name),
+            new Shape.Words(
+                new Spot(options.Width - 2, y + 4),
+                Plate.Cut(pair.Right, Palette.Name, NameRoom - 12),
+                Palette.Name,
+                Anchor.End
+            ),
+        };
+        shapes.AddRange(PointSigns.Draw(sign, left));
+        shapes.AddRange(PointSigns.Draw(sign, right));
+        var lettering = sign == PointSign.Out ? Palette.OutWord : Palette.Note;
+        shapes.AddRange(Plate.Behind(new Shape.Words(new Spot(options.Width / 2, y + 4), words, lettering, Anchor.Middle)));
+        return new Shape.Group("pair", $"{pair.Left} to {pair.Right}: {words}", shapes);
+    }
+
+    private static string Words(LengthDisplay display, PairEstimate pair)
+    {
+        var difference = pair.HeightDifferenceMetres!.Value;
+        var sureness = display.PlusMinus(ShownLengths.Coverage * (pair.UHeightDifferenceMetres ?? 0));
+        return display.Rounded(difference) == Length.Zero
+            ? $"level {sureness}"
+            : $"{(difference > 0 ? "left" : "right")} higher by {display.Text(Math.Abs(difference))} {sureness}";
     }
 }

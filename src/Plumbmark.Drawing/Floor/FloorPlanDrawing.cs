@@ -7,6 +7,8 @@ namespace Plumbmark.Drawing.Floor;
 /// <summary>The frame from above: front up the page, the car's own left on the left. It draws with nothing but sketches, or without them.</summary>
 public static class FloorPlanDrawing
 {
+    private const double Header = 26;
+
     /// <summary>The plan view of a frame and of what its readings say so far.</summary>
     public static Picture Of(CarFile car, FloorAnswer answer, FloorDrawingOptions? options = null)
     {
@@ -15,6 +17,42 @@ public static class FloorPlanDrawing
         var title = $"Plan view of {FloorWords.NameOf(car)}";
         return seen.Count == 0
             ? FloorWords.Empty(options, title, "No points yet. Add points, and the frame is drawn here.")
-            : FloorBetweenLanes.Draw(FloorView.Plan, car, answer, options, seen, title);
+            : Draw(car, answer, options, seen, title);
+    }
+
+    private static Picture Draw(CarFile car, FloorAnswer answer, FloorDrawingOptions options, IReadOnlyList<Seen> seen, string title)
+    {
+        var left = PointLabels.LaneWidth(seen, isLeft: true, options.TallestFrame);
+        var right = PointLabels.LaneWidth(seen, isLeft: false, options.TallestFrame);
+        var box = new Figure.Box(new Spot(left, Header), options.Width - left - right, options.TallestFrame);
+        var (figure, fitted) = Figure.Fit(seen, box, FloorWords.LimitMetres(answer));
+        var scene = new FloorScene(car, answer, options, FloorView.Plan, seen, figure);
+        // A wide short frame still needs room for its labels.
+        var height = Math.Min(options.TallestFrame, Math.Max(fitted, PointLabels.HeightFor(seen)));
+        scene = scene with { Figure = figure with { Origin = figure.Origin.Moved(0, (height - fitted) / 2) } };
+
+        var labels = new PointLabels(scene, Header, Header + height);
+        var shapes = new List<Shape>();
+        shapes.AddRange(CentreLine(scene, Header + height));
+        shapes.AddRange(ReadingLines.Measured(scene));
+        shapes.AddRange(FrameLines.Draw(scene));
+        shapes.AddRange(ReadingLines.Next(scene));
+        shapes.AddRange(ReadingLines.Doubted(scene));
+        shapes.AddRange(seen.Select(s => PointShapes.Draw(scene, labels, s)));
+        var bottom = Header + height + 4;
+        var (legend, end) = new Legend(scene, labels.LeftOut).Draw(bottom + 4);
+        shapes.AddRange(legend);
+        return new Picture(options.Width, end, title, FloorWords.Describe(scene), shapes);
+    }
+
+    private static IEnumerable<Shape> CentreLine(FloorScene scene, double bottom)
+    {
+        var x = scene.Figure.At(0, 0).X;
+        yield return new Shape.Line(new Spot(x, Header), new Spot(x, bottom), Palette.Centre);
+        Spot[] arrow = [new(x - 4, Header), new(x, Header - 8), new(x + 4, Header)];
+        yield return new Shape.Path(arrow, true, Palette.Rule);
+        yield return new Shape.Words(new Spot(x, 12), "front", Palette.Remark, Anchor.Middle);
+        yield return new Shape.Words(new Spot(2, 12), "left", Palette.Remark);
+        yield return new Shape.Words(new Spot(scene.Options.Width - 2, 12), "right", Palette.Remark, Anchor.End);
     }
 }

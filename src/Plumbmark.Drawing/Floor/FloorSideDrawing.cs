@@ -7,25 +7,31 @@ namespace Plumbmark.Drawing.Floor;
 /// <summary>The frame from the car's left: front to the left. The right side is seen through the left one, dashed.</summary>
 public static class FloorSideDrawing
 {
-    private const double Lane = 30;
+    private const double Above = 30;
+    private const double Below = 16;
+
+    // Room for the deviations above and below the frame, as far as the drawing may be tall.
+    private const double MostReach = 48;
+    private const double LeastReach = 22;
 
     /// <summary>The side view of a frame and of what its readings say so far.</summary>
     public static Picture Of(CarFile car, FloorAnswer answer, FloorDrawingOptions? options = null)
     {
         options ??= new FloorDrawingOptions();
-        var seen = FloorHeights.In(FloorView.Side, car, answer);
+        var seen = FloorPlaces.Of(car, answer).Select(p => Seen.In(FloorView.Side, p)).OfType<Seen>().ToList();
         var title = $"Side view of {FloorWords.NameOf(car)}";
-        return seen.Count == 0 ? FloorHeights.NoneYet(options, title) : Draw(car, answer, options, seen, title);
+        const string NoneYet = "No heights yet. Take the height of every point above one reference, and sag and twist show here.";
+        return seen.Count == 0 ? FloorWords.Empty(options, title, NoneYet) : Draw(car, answer, options, seen, title);
     }
 
     private static Picture Draw(CarFile car, FloorAnswer answer, FloorDrawingOptions options, IReadOnlyList<Seen> seen, string title)
     {
-        var limit = FloorWords.LimitMetres(answer);
-        var corner = new Spot(0, Lane);
-        var (figure, height) = Figure.Fit(seen, corner, options.Width, options.TallestFrame, limit, showsCentre: false);
+        var reach = Math.Clamp(options.TallestFrame * 0.4, LeastReach, MostReach);
+        var box = new Figure.Box(new Spot(0, Above), options.Width, options.TallestFrame, reach, ShowsCentre: false);
+        var (figure, height) = Figure.Fit(seen, box, FloorWords.LimitMetres(answer));
         var scene = new FloorScene(car, answer, options, FloorView.Side, seen, figure);
-        var bottom = Lane + height + Lane;
-        var labels = new SideLabels(scene, Lane, Lane + height);
+        var bottom = Above + height + Below;
+        var labels = new SideLabels(scene, Above, Above + height);
         var shapes = new List<Shape>
         {
             new Shape.Words(new Spot(2, 12), "← front", Palette.Remark),
@@ -33,13 +39,8 @@ public static class FloorSideDrawing
         };
         shapes.AddRange(FrameLines.Draw(scene));
         shapes.AddRange(seen.Select(s => PointShapes.Draw(scene, labels, s)));
-        if (options.HasLegend)
-        {
-            var (legend, end) = new Legend(scene, labels.LeftOut).Draw(bottom);
-            shapes.AddRange(legend);
-            bottom = end;
-        }
-
-        return new Picture(options.Width, bottom, title, FloorWords.Describe(scene), shapes);
+        var (legend, end) = new Legend(scene, labels.LeftOut).Draw(bottom);
+        shapes.AddRange(legend);
+        return new Picture(options.Width, end, title, FloorWords.Describe(scene), shapes);
     }
 }

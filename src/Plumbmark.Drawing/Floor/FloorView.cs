@@ -8,7 +8,4 @@ public enum FloorView
 
     /// <summary>From the car's left: front to the left, up is up.</summary>
     Side,
-
-    /// <summary>From behind, as from the driver's seat: the car's own left on the left, up is up.</summary>
-    End,
 }

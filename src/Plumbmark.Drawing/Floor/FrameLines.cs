@@ -34,11 +34,6 @@ internal static class FrameLines
             var side = scene.Side(isLeft).ToList();
             var rail = OnRail(side);
             onRails.UnionWith(rail.Select(r => r.Id));
-            if (scene.View == FloorView.End)
-            {
-                continue; // from behind, the rails are seen end on
-            }
-
             foreach (var (from, to) in rail.Zip(rail.Skip(1)))
             {
                 yield return (from, to);
@@ -53,7 +48,7 @@ internal static class FrameLines
             }
         }
 
-        if (scene.View != FloorView.Side)
+        if (scene.View == FloorView.Plan)
         {
             foreach (var left in scene.Side(left: true))
             {

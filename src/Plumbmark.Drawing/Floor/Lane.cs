@@ -50,8 +50,16 @@ internal static class Lane
 
     private static List<Label> Fitting(IEnumerable<Label> labels, double room)
     {
+        var ordered = labels.OrderBy(l => l.Wanted).ThenBy(l => l.Key, StringComparer.Ordinal).ToList();
+        // Where not all find room, every second or every third stays, rather than the first ones.
+        var stride = Math.Max(1, (int)Math.Ceiling(ordered.Sum(l => l.Size) / Math.Max(room, 1)));
         var kept = new List<Label>();
-        foreach (var label in labels.OrderByDescending(l => l.Weight).ThenBy(l => l.Wanted))
+        foreach (
+            var (label, _) in ordered
+                .Select((l, i) => (Label: l, Index: i))
+                .OrderByDescending(l => l.Label.Weight)
+                .ThenBy(l => l.Index % stride)
+        )
         {
             if (label.Size <= room)
             {

@@ -5,8 +5,8 @@ namespace Plumbmark.Drawing.Floor;
 /// <summary>What stands below a drawing: the exaggeration, a rule to measure by, and the signs that occur in it.</summary>
 internal sealed class Legend(FloorScene scene, int namesLeftOut)
 {
-    private const double Row = 19;
-    private const double LineRow = 15;
+    private const double Row = 17.5;
+    private const double LineRow = 14;
     private readonly List<Shape> _shapes = [];
 
     /// <summary>The shapes and where they end.</summary>
@@ -17,6 +17,11 @@ internal sealed class Legend(FloorScene scene, int namesLeftOut)
         {
             _shapes.Add(new Shape.Words(new Spot(2, y), line, Palette.Remark));
             y += LineRow;
+        }
+
+        if (!scene.Options.HasLegend)
+        {
+            return (_shapes, y);
         }
 
         var signs = scene.Seen.Select(PointSigns.Of).Distinct().Order().ToList();

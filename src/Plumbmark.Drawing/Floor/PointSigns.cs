@@ -17,10 +17,13 @@ internal enum PointSign
 internal static class PointSigns
 {
     public static PointSign Of(Seen seen) =>
-        seen.Placed.Verdict switch
+        !seen.IsMeasured ? PointSign.NotMeasured
+        : seen.Placed.Verdict is { } verdict ? For(verdict)
+        : PointSign.NoLimit;
+
+    public static PointSign For(Verdict verdict) =>
+        verdict switch
         {
-            _ when !seen.IsMeasured => PointSign.NotMeasured,
-            null => PointSign.NoLimit,
             Verdict.True => PointSign.True,
             Verdict.Out => PointSign.Out,
             Verdict.CannotTellYet => PointSign.CannotTellYet,

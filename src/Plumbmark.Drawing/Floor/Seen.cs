@@ -50,7 +50,7 @@ internal sealed record Seen(
         }
 
         var height = new Spread(0, (estimate.UzMetres ?? 0) * (estimate.UzMetres ?? 0), 0);
-        return view == FloorView.Side ? new Seen(placed, -x, z - dz, -dx, dz, height) : new Seen(placed, -y, z - dz, -dy, dz, height);
+        return new Seen(placed, -placed.XMetres, z - dz, 0, dz, height);
     }
 
     private static Spread PlanSpread(PointEstimate estimate)

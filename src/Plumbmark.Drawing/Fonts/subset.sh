@@ -11,7 +11,7 @@ tar xzf ./*.tgz
 # Latin with Extended-A and B parts, Greek, Cyrillic, punctuation, primes, fractions, superscripts, arrows, signs of mathematics, marks and boxes.
 range="U+0020-007E,U+00A0-024F,U+02C6-02DD,U+0370-03FF,U+0400-045F,U+2010-2027,U+2030-203A,U+2044,U+2070-2094"
 range="$range,U+20AC,U+2116,U+2122,U+2150-215F,U+2189,U+2190-2199,U+2202,U+2206,U+2211,U+2212,U+221A,U+221E,U+2248,U+2260,U+2264-2265"
-range="$range,U+25A0-25A1,U+25B2-25BC,U+25C6-25CF,U+2610-2612,U+2713-2717,U+FFFD"
+range="$range,U+25A0-25A1,U+25B2-25BC,U+25C6-25CF,U+2610-2612,U+2713-2717"
 for weight in 400Regular 700Bold; do
     pyftsubset "package/$weight/Inter_$weight.ttf" --unicodes="$range" --layout-features='' --no-hinting --desubroutinize \
         --drop-tables+=GPOS,GSUB,GDEF,STAT,DSIG --name-IDs='0,1,2,3,4,5,6,13,14' --no-recalc-timestamp \

@@ -4,19 +4,32 @@ namespace Plumbmark.Drawing.Pictures;
 
 /// <summary>Every ink and lettering of the drawings, in one place: the style sheet and the printed page are both made from it.</summary>
 /// <remarks>
-/// Blue, vermilion and violet-grey stay apart for the common forms of colour blindness and in grey print; no meaning rests on colour alone.
+/// Blue, rust red and brown stay apart for the common forms of colour blindness and in grey print; no meaning rests on colour alone.
 /// Contrast on white is 4.5:1 or more for everything that must be read (WCAG 2.2, 1.4.3).
 /// </remarks>
 public static class Palette
 {
-    private const string Dark = "#17202b";
-    private const string Grey = "#5d6875";
-    private const string Pale = "#c3cad3";
-    private const string Blue = "#0b5394";
-    private const string Vermilion = "#b83a00";
-    private const string Violet = "#5c4d7d";
-    private const string Green = "#00695c";
+    private const string Dark = "#13262d";
+    private const string Grey = "#46575e";
+    private const string Pale = "#c0c8cb";
+    private const string Blue = "#0a4a94";
+    private const string Vermilion = "#9c2f00";
+    private const string Brown = "#57420a";
+    private const string Teal = "#0f4c5c";
     private const string White = "#ffffff";
+
+    /// <summary>On screen each colour is a variable of the page, so that the drawing follows it into the dark; printed, it is itself.</summary>
+    private static readonly (string Colour, string Variable)[] s_variables =
+    [
+        (Dark, "--ink"),
+        (Grey, "--quiet"),
+        (Pale, "--line"),
+        (Blue, "--true"),
+        (Vermilion, "--out"),
+        (Brown, "--open"),
+        (Teal, "--accent"),
+        (White, "--card"),
+    ];
 
     /// <summary>The frame as measured, exaggerated.</summary>
     public static Ink Frame { get; } = new("frame", Dark, 2.2);
@@ -40,7 +53,7 @@ public static class Palette
     public static Ink Doubted { get; } = new("doubted", Vermilion, 1.8, null, [6, 4]);
 
     /// <summary>The reading to take next.</summary>
-    public static Ink Next { get; } = new("next", Green, 3);
+    public static Ink Next { get; } = new("next", Teal, 3);
 
     /// <summary>From where a point should be to where it is.</summary>
     public static Ink Shift { get; } = new("shift", Dark, 1.4);
@@ -58,7 +71,7 @@ public static class Palette
     public static Ink OutBar { get; } = new("out-bar", White, 2);
 
     /// <summary>A point that the readings cannot tell yet.</summary>
-    public static Ink CannotTell { get; } = new("cannot-tell", Violet, 2, White);
+    public static Ink CannotTell { get; } = new("cannot-tell", Brown, 2, White);
 
     /// <summary>A measured point with no verdict.</summary>
     public static Ink NoVerdict { get; } = new("no-verdict", Dark, 1.4, White);
@@ -67,7 +80,7 @@ public static class Palette
     public static Ink Hollow { get; } = new("hollow", Grey, 1.4, White, [2, 2]);
 
     /// <summary>The point just picked.</summary>
-    public static Ink Picked { get; } = new("picked", Green, 3);
+    public static Ink Picked { get; } = new("picked", Teal, 3);
 
     /// <summary>From a point to its name.</summary>
     public static Ink Leader { get; } = new("leader", Pale, 0.7);
@@ -100,10 +113,10 @@ public static class Palette
     public static Lettering DoubtedWord { get; } = new("doubted-word", 11, Vermilion, IsBold: true);
 
     /// <summary>The next reading's words.</summary>
-    public static Lettering NextWord { get; } = new("next-word", 11, Green, IsBold: true);
+    public static Lettering NextWord { get; } = new("next-word", 11, Teal, IsBold: true);
 
     /// <summary>The sign inside a point's mark.</summary>
-    public static Lettering Sign { get; } = new("sign", 9, Violet, IsBold: true);
+    public static Lettering Sign { get; } = new("sign", 9, Brown, IsBold: true);
 
     private static readonly Ink[] s_inks =
     [
@@ -140,19 +153,25 @@ public static class Palette
     {
         var css = new StringBuilder();
         css.Append(".drawing{display:block;width:100%;height:auto;font-family:inherit}\n");
-        css.Append(".drawing a:focus-visible{outline:3px solid ").Append(Green).Append(";outline-offset:2px}\n");
+        css.Append(".drawing a:focus-visible{outline:3px solid ").Append(OnScreen(Teal)).Append(";outline-offset:2px}\n");
         foreach (var ink in s_inks)
         {
             css.Append(".ink-").Append(ink.Name).Append('{');
-            css.Append(string.Join(';', SvgAttributes.Of(ink).Select(a => $"{a.Name}:{a.Value}"))).Append("}\n");
+            css.Append(string.Join(';', SvgAttributes.Of(ink).Select(a => $"{a.Name}:{OnScreen(a.Value)}"))).Append("}\n");
         }
 
         foreach (var lettering in s_letterings)
         {
             css.Append(".words-").Append(lettering.Name).Append('{');
-            css.Append(string.Join(';', SvgAttributes.Of(lettering).Select(a => $"{a.Name}:{a.Value}"))).Append("}\n");
+            css.Append(string.Join(';', SvgAttributes.Of(lettering).Select(a => $"{a.Name}:{OnScreen(a.Value)}"))).Append("}\n");
         }
 
         return css.ToString();
+    }
+
+    private static string OnScreen(string value)
+    {
+        var variable = Array.Find(s_variables, v => v.Colour == value).Variable;
+        return variable is null ? value : $"var({variable},{value})";
     }
 }

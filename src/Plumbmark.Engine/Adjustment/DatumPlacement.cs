@@ -1,3 +1,4 @@
+using Plumbmark.Engine.Adjustment.Starts;
 using Plumbmark.Engine.LeastSquares;
 
 namespace Plumbmark.Engine.Adjustment;
@@ -9,6 +10,33 @@ namespace Plumbmark.Engine.Adjustment;
 /// </remarks>
 internal static class DatumPlacement
 {
+    /// <summary>A rest with its free motions settled by the sketch; unsketched networks stay where their start put them.</summary>
+    public static Rest OnSketch(NetworkSolver solver, Rest rest)
+    {
+        const int EnoughRounds = 5;
+        const double StillMetres = 1e-12;
+        if (solver.Motions.Count == 0)
+        {
+            return rest;
+        }
+
+        // Repeated drops were noted along the axes of the sketch; where they count, turning the figure moves the fit a little.
+        var reference = Sketch(solver.Network);
+        var hasDropErrors = solver.Network.Points.Any(p => p.DropError >= 0);
+        for (var k = 0; k < EnoughRounds; k++)
+        {
+            var moved = Place(solver.Network, solver.Motions, rest.X, reference);
+            if (!hasDropErrors || moved < StillMetres)
+            {
+                break;
+            }
+
+            rest = solver.Iterate(rest.X);
+        }
+
+        return rest;
+    }
+
     /// <summary>Reference values by unknown: the sketch, NaN where there is none.</summary>
     public static double[] Sketch(CompiledNetwork network)
     {

@@ -43,7 +43,7 @@ internal static class DropReadings
             sigma,
             redundancy,
             isChecked ? residual / (sigma * root) : null,
-            isChecked ? Baarda.Delta0 * sigma / root : null
+            isChecked ? Detection.Delta0 * sigma / root : null
         );
     }
 }

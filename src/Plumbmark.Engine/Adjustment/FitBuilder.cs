@@ -125,7 +125,7 @@ internal static class FitBuilder
             observation.SigmaMetres,
             isChecked ? redundancy : 0,
             isChecked ? residual / (observation.SigmaMetres * root) : null,
-            isChecked ? Baarda.Delta0 * observation.SigmaMetres / root : null
+            isChecked ? Detection.Delta0 * observation.SigmaMetres / root : null
         );
     }
 

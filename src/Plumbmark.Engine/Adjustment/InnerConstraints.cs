@@ -6,27 +6,41 @@ namespace Plumbmark.Engine.Adjustment;
 internal static class InnerConstraints
 {
     /// <summary>Orthonormal vectors that span the same motions.</summary>
-    public static double[][] Orthonormal(double[][] directions)
+    public static double[][] Orthonormal(double[][] directions) => Restricted(directions, null).G;
+
+    /// <summary>
+    /// The motions G combined so that their parts B on the datum's unknowns are orthonormal: Bᵀ G = I. Elsewhere B is zero.
+    /// </summary>
+    public static (double[][] G, double[][] B) Restricted(double[][] directions, IReadOnlySet<int>? datum)
     {
-        var result = directions.Select(d => (double[])d.Clone()).ToArray();
-        for (var k = 0; k < result.Length; k++)
+        var g = directions.Select(d => (double[])d.Clone()).ToArray();
+        var b = directions.Select(d => d.Select((value, u) => datum?.Contains(u) is false ? 0 : value).ToArray()).ToArray();
+        for (var k = 0; k < g.Length; k++)
         {
             // Twice, so that what cancels the first time is orthogonal the second.
             for (var pass = 0; pass < 2; pass++)
             {
                 for (var j = 0; j < k; j++)
                 {
-                    Dense.AddScaled(result[k], -Dense.Dot(result[j], result[k]), result[j]);
+                    var share = Dense.Dot(b[j], b[k]);
+                    Dense.AddScaled(g[k], -share, g[j]);
+                    Dense.AddScaled(b[k], -share, b[j]);
                 }
 
-                var norm = Dense.Norm(result[k]);
-                for (var i = 0; i < result[k].Length; i++)
-                {
-                    result[k][i] /= norm;
-                }
+                var norm = Dense.Norm(b[k]);
+                Divide(g[k], norm);
+                Divide(b[k], norm);
             }
         }
 
-        return result;
+        return (g, b);
+    }
+
+    private static void Divide(double[] v, double norm)
+    {
+        for (var i = 0; i < v.Length; i++)
+        {
+            v[i] /= norm;
+        }
     }
 }

@@ -20,7 +20,7 @@ internal sealed class LinearRows(CompiledNetwork network)
     {
         for (var i = 0; i < Misclosures.Length; i++)
         {
-            Misclosures[i] = RowModel.Misclosure(Network, i, x) / Network.Rows[i].Sigma;
+            Misclosures[i] = RowModel.Misclosure(Network, Network.Rows[i], Network.FloorMetres[i], x) / Network.Rows[i].Sigma;
         }
 
         return Dense.SumOfSquares(Misclosures);
@@ -33,7 +33,7 @@ internal sealed class LinearRows(CompiledNetwork network)
         for (var i = 0; i < Misclosures.Length; i++)
         {
             var slots = Derivatives.AsSpan(i * CompiledNetwork.Stride, CompiledNetwork.Stride);
-            RowModel.Derivatives(Network, i, x, slots);
+            RowModel.Derivatives(Network, Network.Rows[i], Network.FloorMetres[i], x, slots);
             var weight = 1 / Network.Rows[i].Sigma;
             for (var s = 0; s < slots.Length; s++)
             {

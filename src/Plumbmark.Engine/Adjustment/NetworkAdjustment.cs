@@ -1,4 +1,4 @@
-using Plumbmark.Engine.LeastSquares;
+using Plumbmark.Engine.Adjustment.Starts;
 
 namespace Plumbmark.Engine.Adjustment;
 
@@ -12,7 +12,11 @@ namespace Plumbmark.Engine.Adjustment;
 public static class NetworkAdjustment
 {
     /// <summary>Fits a network.</summary>
-    public static NetworkOutcome Solve(Network network)
+    /// <param name="network">Points, readings, tools.</param>
+    /// <param name="near">
+    /// A fit of nearly the same network (a reading more or less): iterating starts from it, which saves the search for a start.
+    /// </param>
+    public static NetworkOutcome Solve(Network network, NetworkFit? near = null)
     {
         var faults = NetworkCheck.Faults(network);
         if (faults.Count > 0)
@@ -23,33 +27,13 @@ public static class NetworkAdjustment
         var compiled = NetworkCompiler.Compile(network);
         var motions = RigidMotions.Of(compiled);
         var solver = new NetworkSolver(compiled, motions);
-        var (x, summary) = solver.Iterate(SketchStart.Of(compiled));
-        DatumPlacement.Place(compiled, motions, x, DatumPlacement.Sketch(compiled));
-        return summary.IsSolutionUsable ? Finish(compiled, motions, solver, x, summary) : new NetworkOutcome.NotConverged(summary);
-    }
+        var rest = RestSearch.Of(solver, near);
+        if (!rest.Summary.IsSolutionUsable)
+        {
+            return new NetworkOutcome.NotConverged(rest.Summary);
+        }
 
-    private static NetworkOutcome.Adjusted Finish(
-        CompiledNetwork network,
-        RigidMotions motions,
-        NetworkSolver solver,
-        double[] x,
-        SolveSummary summary
-    )
-    {
-        var rows = new LinearRows(network);
-        rows.Linearise(x);
-        var factor = NetworkFactor.Of(rows, UnknownOrder.Of(network, solver.HeldFor(x)));
-        var cofactor = Cofactor.Of(factor);
-        var g = InnerConstraints.Orthonormal(motions.Directions(network, x));
-        var state = new NetworkState(
-            network,
-            x,
-            rows,
-            g.Length > 0 ? cofactor.Constrain(g, g) : cofactor,
-            motions,
-            new HashSet<int>(),
-            summary
-        );
-        return new NetworkOutcome.Adjusted(FitBuilder.Build(state, false));
+        var placed = DatumPlacement.OnSketch(solver, rest);
+        return NetworkFinish.Of(solver, placed.X, placed.Summary, MirrorImage.IsAssumed(compiled));
     }
 }

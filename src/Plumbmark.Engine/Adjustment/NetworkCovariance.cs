@@ -137,7 +137,9 @@ public sealed class NetworkCovariance
         return size > 0 ? size : 1;
     }
 
-    private double[] ToState(ReadOnlySpan<double> gradient)
+    internal double[] ToCoordinates(double[] state) => [.. _state.Select(u => u >= 0 ? state[u] : 0)];
+
+    internal double[] ToState(ReadOnlySpan<double> gradient)
     {
         ArgumentOutOfRangeException.ThrowIfNotEqual(gradient.Length, Count, nameof(gradient));
         var state = new double[_cofactor.Count];

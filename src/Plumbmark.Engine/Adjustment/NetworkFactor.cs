@@ -19,13 +19,16 @@ internal sealed class NetworkFactor
     /// <summary>A relative pivot of Cholesky that leaves at least seven digits in the cofactors.</summary>
     private const double SafePivot = 1e-9;
 
-    private NetworkFactor(UnknownOrder order, double[][] nullSpace, double[]? inverse, EnvelopeCholesky? cholesky) =>
-        (Order, NullSpace, Inverse, Cholesky) = (order, nullSpace, inverse, cholesky);
+    private NetworkFactor(UnknownOrder order, double[]? inverse, EnvelopeCholesky? cholesky) =>
+        (Order, Inverse, Cholesky) = (order, inverse, cholesky);
 
     public UnknownOrder Order { get; }
 
     /// <summary>Directions, in positions of <see cref="Order"/>, that no reading determines; empty when all is well.</summary>
-    public double[][] NullSpace { get; }
+    public double[][] NullSpace { get; private init; } = [];
+
+    /// <summary>Positions that depend on the others, as many as <see cref="NullSpace"/> has directions.</summary>
+    public int[] Dependent { get; private init; } = [];
 
     /// <summary>The inverse by positions when QR was used and the rank is full.</summary>
     public double[]? Inverse { get; }
@@ -43,15 +46,19 @@ internal sealed class NetworkFactor
             NetworkModel.FormNormalEquations(rows, order, normal, new double[order.Count]);
             if (normal.TryFactor(SafePivot))
             {
-                return new NetworkFactor(order, [], null, normal);
+                return new NetworkFactor(order, null, normal);
             }
         }
 
         var qr = PivotedQr.Of(DenseRows(rows, order), rows.Network.RowCount, order.Count, RankTolerance);
         return qr.Rank == order.Count
-            ? new NetworkFactor(order, [], qr.InverseGram(), null)
-            : new NetworkFactor(order, qr.NullSpace(), null, null);
+            ? new NetworkFactor(order, qr.InverseGram(), null)
+            : new NetworkFactor(order, null, null) { NullSpace = qr.NullSpace(), Dependent = qr.ColumnOrder[qr.Rank..].ToArray() };
     }
+
+    // A direction cosine this small is rounding: scaled up with its column it would pass for a real derivative.
+    private static bool IsRounding(in Row row, double weighted) =>
+        row.Kind is not (RowKind.ToolScale or RowKind.ToolZero) && Math.Abs(weighted * row.Sigma) < 1e-12;
 
     private static double[] DenseRows(LinearRows rows, UnknownOrder order)
     {
@@ -63,7 +70,8 @@ internal sealed class NetworkFactor
             var count = NetworkModel.Gather(rows, order, row, positions, values);
             for (var i = 0; i < count; i++)
             {
-                dense[row * order.Count + positions[i]] += values[i];
+                var isRounding = IsRounding(rows.Network.Rows[row], values[i]);
+                dense[row * order.Count + positions[i]] += isRounding ? 0 : values[i];
             }
         }
 

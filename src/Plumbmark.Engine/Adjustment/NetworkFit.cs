@@ -1,4 +1,5 @@
 using Plumbmark.Engine.LeastSquares;
+using Plumbmark.Engine.Uncertainty;
 
 namespace Plumbmark.Engine.Adjustment;
 
@@ -56,12 +57,68 @@ public sealed class NetworkFit
     /// <summary>
     /// Global test: the chance of a vᵀPv at least this large when all sigmas are right and nothing is wrong (upper tail of χ²); null without redundancy.
     /// </summary>
-    public double? ChiSquareProbability => Redundancy > 0 ? Quantiles.ChiSquareUpper(WeightedSquares, Redundancy) : null;
+    public double? ChiSquareProbability => Redundancy > 0 ? ChiSquare.UpperTail(WeightedSquares, Redundancy) : null;
 
     /// <summary>How the iteration went.</summary>
     public SolveSummary Summary => State.Summary;
 
+    /// <summary>
+    /// Groups of readings of which a gross error can be proved but not located: their residuals are perfectly correlated, so every
+    /// |w| in a group is the same. With one redundancy that is every checked reading.
+    /// </summary>
+    public IReadOnlyList<IReadOnlyList<string>> TiedReadings() =>
+        [
+            .. Adjustment
+                .TiedReadings.Of(State)
+                .Select(g => g.Select(ReadingId).Distinct(StringComparer.Ordinal).ToList())
+                .Where(g => g.Count > 1),
+        ];
+
+    /// <summary>How far each coordinate moves for each metre by which a reading is wrong.</summary>
+    /// <remarks>
+    /// ∂x̂/∂l = Q aᵀ / σ². Times <see cref="ReadingEstimate.MinimalDetectableMetres"/> it is Baarda's external reliability: what an error
+    /// that is just not detected would do.
+    /// </remarks>
+    /// <returns>In the order of <see cref="NetworkCovariance.Coordinates"/>.</returns>
+    /// <exception cref="KeyNotFoundException">There is no reading of that name, or it is a repeated drop.</exception>
+    public double[] Influence(string readingId)
+    {
+        for (var row = 0; row < State.Network.RowCount; row++)
+        {
+            if (State.Network.Rows[row].Observation >= 0 && ReadingId(row) == readingId)
+            {
+                return Covariance.ToCoordinates(State.Influence(row));
+            }
+        }
+
+        throw new KeyNotFoundException(readingId);
+    }
+
+    /// <summary>
+    /// External reliability of a function of the points: the reading whose undetected error would change it most, and by how much.
+    /// Unchecked readings have no limit and are left out; null when no reading is checked.
+    /// </summary>
+    /// <param name="gradient">In the order of <see cref="NetworkCovariance.Coordinates"/>.</param>
+    public (string ReadingId, double Change)? WorstUndetected(ReadOnlySpan<double> gradient)
+    {
+        // f(Q aᵀ) for all rows at once: (Q g) · a.
+        var q = State.Cofactor.Times(Covariance.ToState(gradient));
+        (string, double)? worst = null;
+        for (var row = 0; row < State.Network.RowCount; row++)
+        {
+            if (State.Network.Rows[row].Observation >= 0 && Reading(ReadingId(row)).MinimalDetectableMetres is { } size)
+            {
+                var change = Math.Abs(State.Rows.Product(row, q) / State.Network.Rows[row].Sigma * size);
+                worst = worst is not { } w || change > w.Item2 ? (ReadingId(row), change) : worst;
+            }
+        }
+
+        return worst;
+    }
+
     internal NetworkState State { get; }
+
+    private string ReadingId(int row) => State.Network.Source.Observations[State.Network.Rows[row].Observation].Id;
 
     /// <summary>The estimate of a point.</summary>
     /// <exception cref="KeyNotFoundException">No reading touches a point of that name.</exception>

@@ -1,3 +1,4 @@
+using Plumbmark.Engine.Adjustment.Starts;
 using Plumbmark.Engine.LeastSquares;
 
 namespace Plumbmark.Engine.Adjustment;
@@ -12,34 +13,53 @@ internal sealed class NetworkSolver(CompiledNetwork network, RigidMotions motion
         GradientTolerance = 1e-13,
     };
 
+    public CompiledNetwork Network { get; } = network;
+
+    public RigidMotions Motions { get; } = motions;
+
     /// <summary>Iterates from a start, which is left alone; the floor under the points is brought along.</summary>
-    public (double[] X, SolveSummary Summary) Iterate(double[] start)
+    public Rest Iterate(double[] start)
     {
         const int EnoughFloors = 20;
         var x = (double[])start.Clone();
-        network.RefreshFloor(x);
-        var order = UnknownOrder.Of(network, HeldFor(x));
-        var summary = new DampedGaussNewton(new NetworkModel(network, order), s_options).Run(x);
-        for (var k = 0; k < EnoughFloors && network.RefreshFloor(x); k++)
+        Network.RefreshFloor(x);
+        var order = UnknownOrder.Of(Network, HeldFor(x));
+        var summary = new DampedGaussNewton(new NetworkModel(Network, order), s_options).Run(x);
+        for (var k = 0; k < EnoughFloors && Network.RefreshFloor(x); k++)
         {
-            summary = new DampedGaussNewton(new NetworkModel(network, order), s_options).Run(x);
+            summary = new DampedGaussNewton(new NetworkModel(Network, order), s_options).Run(x);
         }
 
-        return (x, summary);
+        var rows = new LinearRows(Network);
+        rows.Evaluate(x);
+        return new Rest(x, summary, rows.Misclosures.Sum(Rest.Robust));
     }
 
     /// <summary>As many coordinates as there are free motions, chosen so that holding them stops every motion as firmly as can be.</summary>
-    public int[] HeldFor(ReadOnlySpan<double> x)
+    /// <param name="x">Where the points are.</param>
+    /// <param name="among">The unknowns to choose from; null: all.</param>
+    public int[] HeldFor(ReadOnlySpan<double> x, IReadOnlySet<int>? among = null)
     {
-        var directions = motions.Directions(network, x);
-        var n = network.UnknownCount;
-        var matrix = new double[directions.Length * n];
-        for (var k = 0; k < directions.Length; k++)
+        var left = Motions.Directions(Network, x);
+        var held = new int[left.Length];
+        for (var k = 0; k < held.Length; k++)
         {
-            directions[k].CopyTo(matrix, k * n);
+            // The coordinate that what is left of the motions moves most; then the motions that leave it still.
+            var best = Enumerable
+                .Range(0, Network.UnknownCount)
+                .Where(u => among?.Contains(u) is not false)
+                .MaxBy(u => left.Sum(v => v[u] * v[u]));
+            held[k] = best;
+            var mover = Array.FindIndex(left, v => Math.Abs(v[best]) >= left.Max(w => Math.Abs(w[best])));
+            (left[mover], left[^1]) = (left[^1], left[mover]);
+            for (var j = 0; j < left.Length - 1; j++)
+            {
+                Dense.AddScaled(left[j], -left[j][best] / left[^1][best], left[^1]);
+            }
+
+            left = left[..^1];
         }
 
-        // Column pivoting picks the coordinates one after the other by what the ones before leave loose.
-        return PivotedQr.Of(matrix, directions.Length, n).ColumnOrder[..directions.Length].ToArray();
+        return held;
     }
 }

@@ -53,6 +53,17 @@ internal sealed class RigidMotions
         return result;
     }
 
+    /// <summary>The same with an entry for each fixed coordinate too (<see cref="Entry"/>).</summary>
+    public double[][] Displacements(CompiledNetwork network, double[] x) => [.. Basis.Select(m => Displacements(network, x, m))];
+
+    /// <summary>The displacements of all six rigid motions, free or not.</summary>
+    public static double[][] All(CompiledNetwork network, double[] x) =>
+        [.. Enumerable.Range(0, Parameters).Select(k => Displacements(network, x, Unit(k, 1)))];
+
+    /// <summary>Where a touched coordinate stands in a displacement: its unknown, or after all unknowns when it is fixed.</summary>
+    public static int Entry(CompiledNetwork network, int point, int axis) =>
+        network.Points[point].Unknown[axis] >= 0 ? network.Points[point].Unknown[axis] : network.UnknownCount + 3 * point + axis;
+
     private static double[] Unit(int parameter, double size)
     {
         var motion = new double[Parameters];
@@ -118,7 +129,7 @@ internal sealed class RigidMotions
             {
                 if (point.IsTouched[axis])
                 {
-                    result[point.Unknown[axis] >= 0 ? point.Unknown[axis] : network.UnknownCount + 3 * i + axis] = step[axis];
+                    result[Entry(network, i, axis)] = step[axis];
                 }
             }
         }

@@ -70,9 +70,8 @@ internal static class RowModel
     }
 
     /// <summary>model(x) − value, metres (a scale prior: relative).</summary>
-    public static double Misclosure(CompiledNetwork network, int index, ReadOnlySpan<double> x)
+    public static double Misclosure(CompiledNetwork network, in Row row, double floorMetres, ReadOnlySpan<double> x)
     {
-        ref readonly var row = ref network.Rows[index];
         var points = network.Points;
         switch (row.Kind)
         {
@@ -82,7 +81,7 @@ internal static class RowModel
                 return Read(network, row, x, DirectLength(points[row.A], points[row.B], x)) - row.Value;
             case RowKind.Height:
                 // The origin is taken off the reading first: both may be thousands of times larger than what is left.
-                var above = network.Origin[2] - network.FloorMetres[index];
+                var above = network.Origin[2] - floorMetres;
                 return points[row.A].Base(2, x) + (above - row.Value) + Error(network, row, x, points[row.A].Base(2, x) + above);
             case RowKind.Rise:
                 var rise = points[row.B].Base(2, x) - points[row.A].Base(2, x);
@@ -111,9 +110,8 @@ internal static class RowModel
     }
 
     /// <summary>∂ misclosure / ∂ unknown, in the order of <see cref="Columns"/>; entries of fixed coordinates are filled and not used.</summary>
-    public static void Derivatives(CompiledNetwork network, int index, ReadOnlySpan<double> x, Span<double> slots)
+    public static void Derivatives(CompiledNetwork network, in Row row, double floorMetres, ReadOnlySpan<double> x, Span<double> slots)
     {
-        ref readonly var row = ref network.Rows[index];
         var points = network.Points;
         switch (row.Kind)
         {
@@ -126,7 +124,7 @@ internal static class RowModel
             case RowKind.Height:
                 slots[0] = 1 + Scale(network, row, x);
                 slots[1] = 1;
-                slots[2] = points[row.A].Base(2, x) + network.Origin[2] - network.FloorMetres[index];
+                slots[2] = points[row.A].Base(2, x) + network.Origin[2] - floorMetres;
                 break;
             case RowKind.Rise:
                 slots[1] = 1 + Scale(network, row, x);

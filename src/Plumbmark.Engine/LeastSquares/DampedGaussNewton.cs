@@ -15,6 +15,10 @@ internal sealed class DampedGaussNewton(IDampedModel model, SolveOptions options
     // Below this share of the sum of squares a gain cannot be told from rounding.
     private const double RoundingShare = 1e-12;
 
+    // At a minimum the free step promises next to nothing, and among residuals of mere rounding it is short. If it promises this share, would
+    // move the unknowns by more than they are, and does not keep its promise, the place is flat, not lowest.
+    private const double PlateauShare = 1e-4;
+
     private readonly List<IterationRecord> _log = [];
     private double[] _x = [];
     private double _sum;
@@ -84,7 +88,8 @@ internal sealed class DampedGaussNewton(IDampedModel model, SolveOptions options
 
     private StopReason Polish(Linearisation state, int number)
     {
-        const int EnoughSteps = 12;
+        // Where the residuals are large and bent, Gauss-Newton gains only part of a digit with each step (NIST's ENSO).
+        const int EnoughSteps = 100;
         var step = new double[_x.Length];
         var trial = new double[_x.Length];
         var last = double.PositiveInfinity;
@@ -105,7 +110,8 @@ internal sealed class DampedGaussNewton(IDampedModel model, SolveOptions options
             _log.Add(new(number + k, isAccepted ? trialSum : _sum, state.GradientCosine, forecast.ScaledNorm, 0, isAccepted));
             if (!isAccepted)
             {
-                return StopReason.NoFurtherDescent;
+                var isFlat = forecast.Reduction > PlateauShare * _sum && forecast.ScaledNorm > state.ScaledSize;
+                return isFlat ? StopReason.Plateau : StopReason.NoFurtherDescent;
             }
 
             Take(trial, trialSum);

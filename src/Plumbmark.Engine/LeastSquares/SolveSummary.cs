@@ -7,5 +7,5 @@ namespace Plumbmark.Engine.LeastSquares;
 public sealed record SolveSummary(StopReason Reason, double SumOfSquares, IReadOnlyList<IterationRecord> Iterations)
 {
     /// <summary>Whether the place where it stopped is a (local) minimum and not merely where patience ended.</summary>
-    public bool IsSolutionUsable => Reason is not (StopReason.IterationLimit or StopReason.StartNotFinite);
+    public bool IsSolutionUsable => Reason is not (StopReason.Plateau or StopReason.IterationLimit or StopReason.StartNotFinite);
 }

@@ -15,6 +15,12 @@ public enum StopReason
     /// <summary>No step, however short, makes the sum of squares smaller; rounding is all that is left.</summary>
     NoFurtherDescent,
 
+    /// <summary>
+    /// The model is flat here: steps change next to nothing, although the derivatives promise more further off. Not a solution; another
+    /// start or a larger first damping may find one.
+    /// </summary>
+    Plateau,
+
     /// <summary>The limit of iterations was reached first: not a solution.</summary>
     IterationLimit,
 

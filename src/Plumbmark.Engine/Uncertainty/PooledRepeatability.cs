@@ -26,6 +26,19 @@ public sealed record PooledRepeatability(double StandardDeviation, double Degree
     }
 
     /// <summary>
+    /// Both estimates of the same spread as one, each with the weight of its degrees of freedom. A default that is doubted by a share d is worth
+    /// ½ d⁻² of them (JCGM 100:2008, G.4.2): so a handful of repeats moves it a little and many replace it.
+    /// </summary>
+    public PooledRepeatability With(PooledRepeatability other)
+    {
+        ArgumentNullException.ThrowIfNull(other);
+        var degrees = DegreesOfFreedom + other.DegreesOfFreedom;
+        var share = other.DegreesOfFreedom / degrees;
+        var square = (1 - share) * StandardDeviation * StandardDeviation + share * other.StandardDeviation * other.StandardDeviation;
+        return new PooledRepeatability(Math.Sqrt(square), degrees);
+    }
+
+    /// <summary>
     /// How often a true spread of <paramref name="assumed"/> would show repeats at least this far apart: small means that the assumed
     /// spread is too small, near 1 that it is too large. νs²/σ² is chi-square distributed.
     /// </summary>

@@ -1,5 +1,7 @@
 using Plumbmark.Engine.Lengths;
+using Plumbmark.Inspection.Bench;
 using Plumbmark.Inspection.Press;
+using Plumbmark.Inspection.Road;
 
 namespace Plumbmark.Inspection.Car;
 
@@ -11,6 +13,9 @@ namespace Plumbmark.Inspection.Car;
 /// <param name="Readings">Every reading, in the order taken, those taken back included.</param>
 public sealed record CarFile(LengthUnit Units, CarIdentity Car, IReadOnlyList<Tool> Tools, Frame Frame, IReadOnlyList<Reading> Readings)
 {
+    /// <summary>The suspension and what was read of the wheels; null when nothing is told.</summary>
+    public RoadSection? Road { get; init; }
+
     /// <summary>What the file calls itself.</summary>
     public const string Format = "plumbmark-car";
 
@@ -22,6 +27,9 @@ public sealed record CarFile(LengthUnit Units, CarIdentity Car, IReadOnlyList<To
 
     /// <summary>A car with nothing known but its name.</summary>
     public static CarFile Named(string name, LengthUnit units) => new(units, new CarIdentity(name), [], Frame.Empty, []);
+
+    /// <summary>Loose parts on the bench; empty when there are none.</summary>
+    public PartsSection Parts { get; init; } = PartsSection.Empty;
 
     /// <summary>The readings that stand: those not taken back.</summary>
     public IEnumerable<Reading> StandingReadings => Readings.Where(r => r.Withdrawn is null);

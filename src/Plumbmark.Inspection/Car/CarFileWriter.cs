@@ -1,7 +1,9 @@
 using System.Buffers;
 using System.Text.Json;
+using Plumbmark.Inspection.Bench.Json;
 using Plumbmark.Inspection.Car.Json;
 using Plumbmark.Inspection.Press;
+using Plumbmark.Inspection.Road.Json;
 
 namespace Plumbmark.Inspection.Car;
 
@@ -43,7 +45,19 @@ public static class CarFileWriter
 
         json.WriteEndObject();
         json.WriteList("readings", file.Readings, reading => ReadingJson.Write(json, reading, file.Units));
+        if (file.Road is { } road)
+        {
+            json.WritePropertyName("road");
+            RoadJson.Write(json, road, file.Units);
+        }
+
         json.WriteList("press", file.Press, job => PressJson.Write(json, job, file.Units));
+        if (!file.Parts.IsEmpty)
+        {
+            json.WritePropertyName("parts");
+            PartsJson.Write(json, file.Parts, file.Units);
+        }
+
         json.WriteEndObject();
     }
 }

@@ -15,6 +15,9 @@ internal static class ToolJson
         ("laser", ToolKind.Laser),
         ("caliper", ToolKind.Caliper),
         ("plumb", ToolKind.Plumb),
+        ("micrometer", ToolKind.Micrometer),
+        ("feeler", ToolKind.Feeler),
+        ("dial", ToolKind.Dial),
         ("other", ToolKind.Other)
     );
 

@@ -24,6 +24,15 @@ public enum ToolKind
     /// <summary>A plumb bob.</summary>
     Plumb,
 
+    /// <summary>A micrometer, outside or inside.</summary>
+    Micrometer,
+
+    /// <summary>Feeler gauges, or paper of known thickness.</summary>
+    Feeler,
+
+    /// <summary>A dial gauge.</summary>
+    Dial,
+
     /// <summary>Anything else; its accuracy must be told.</summary>
     Other,
 }

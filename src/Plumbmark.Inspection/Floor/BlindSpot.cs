@@ -6,4 +6,8 @@ namespace Plumbmark.Inspection.Floor;
 /// <param name="SmallestSeenMetres">The smallest amount that would show; null when no amount would.</param>
 /// <param name="LimitMetres">The limit.</param>
 /// <param name="Sentence">What could hide and which readings would show it.</param>
-public sealed record BlindSpot(string Form, string? Point, double? SmallestSeenMetres, double LimitMetres, string Sentence);
+public sealed record BlindSpot(string Form, string? Point, double? SmallestSeenMetres, double LimitMetres, string Sentence)
+{
+    /// <summary>For a point <c>plan</c> or <c>height</c>; null for a form.</summary>
+    public string? Direction { get; init; }
+}

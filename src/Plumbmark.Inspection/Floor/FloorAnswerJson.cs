@@ -128,6 +128,8 @@ public static class FloorAnswerJson
         Millimetres(json, "uStagger", pair.UStaggerMetres);
         Millimetres(json, "uWidth", pair.UWidthMetres);
         Millimetres(json, "uHeightDifference", pair.UHeightDifferenceMetres);
+        Millimetres(json, "levelledHeightDifference", pair.LevelledHeightDifferenceMetres);
+        Millimetres(json, "uLevelledHeightDifference", pair.ULevelledHeightDifferenceMetres);
         json.WriteEndObject();
     }
 
@@ -175,6 +177,7 @@ public static class FloorAnswerJson
         json.WriteStartObject();
         json.WriteString("form", spot.Form);
         json.WriteOptional("point", spot.Point);
+        json.WriteOptional("direction", spot.Direction);
         Millimetres(json, "smallestSeen", spot.SmallestSeenMetres);
         Millimetres(json, "limit", spot.LimitMetres);
         json.WriteString("sentence", spot.Sentence);

@@ -1,4 +1,9 @@
+using Plumbmark.Engine.Adjustment;
 using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Floor.Comparing;
+using Plumbmark.Inspection.Floor.Forms;
+using Plumbmark.Inspection.Floor.Measured;
+using Plumbmark.Inspection.Floor.Verdicts;
 
 namespace Plumbmark.Inspection.Floor;
 
@@ -9,9 +14,49 @@ public static class FloorInspection
     public static FloorAnswer Of(CarFile car, FloorOptions? options = null)
     {
         _ = options;
-        var standing = car.StandingReadings.Count();
-        var why = standing == 0 ? "No reading has been taken yet." : "The readings are recorded; they have not been worked out yet.";
+        var words = LengthWords.For(car);
+        if (NetworkAdjustment.Solve(ProvisionalNetwork.Of(car)).FitOrNull is not { } fit)
+        {
+            var standing = car.StandingReadings.Count();
+            var why = standing == 0 ? "No reading has been taken yet." : "The readings cannot be put together yet.";
+            return Nothing(why);
+        }
+
+        var frame = FramePlacing.InOwnAxes(MeasuredFrameOfFit.Of(car.Frame.Points, fit), []);
+        var explanations = FormComparison.Of(frame, Contrasts.Of(frame));
+        var damage = DamageReport.MovesOf(explanations);
+        frame = damage.Count > 0 ? FramePlacing.InOwnAxes(frame, damage) : frame;
+        var contrasts = Contrasts.Of(frame);
+        var lie = FrameLie.Of(frame, contrasts, damage);
+        var checks = FrameChecks.Of(frame, contrasts, lie, car.Frame.Limits);
+        var blind = FrameBlindSpots.Of(frame, contrasts, checks, car.Frame.Limits, words);
+        var all = checks.Select(c => c.Check).ToList();
         return new FloorAnswer(
+            OverallRule.Of(car, all, blind, words),
+            FramePoints.Of(frame, contrasts, lie),
+            new AdjustmentSummary(fit.Redundancy, fit.VarianceFactor, fit.ChiSquareProbability),
+            [
+                .. fit.Readings.Select(r => new ReadingFit(
+                    r.Id,
+                    r.ResidualMetres,
+                    r.Standardised,
+                    r.RedundancyNumber,
+                    r.MinimalDetectableMetres,
+                    r.SigmaMetres
+                )),
+            ],
+            [],
+            FramePairEstimates.Of(frame, all),
+            [],
+            DamageReport.Of(explanations, words),
+            all,
+            blind,
+            []
+        );
+    }
+
+    private static FloorAnswer Nothing(string why) =>
+        new(
             new OverallAnswer(Verdict.CannotTellYet, "Can't tell yet.", [why], []),
             [],
             new AdjustmentSummary(0, null, null),
@@ -24,5 +69,4 @@ public static class FloorInspection
             [],
             []
         );
-    }
 }

@@ -49,7 +49,8 @@ public static class FrameSkeleton
     {
         var (left, right) = ($"{name}.L", $"{name}.R");
         var isSketched = x is not null || halfWidth is not null;
-        Place? Sketch(Length? y) => isSketched ? new Place(x ?? Length.Zero, y, Length.Zero) : null;
+        var zero = Length.FromNumber(0, (x ?? halfWidth ?? Length.Zero).Unit);
+        Place? Sketch(Length? y) => isSketched ? new Place(x ?? zero, y, zero) : null;
         return
         [
             new FramePoint(left, right, role, Sketch(halfWidth), Label: label),
@@ -59,5 +60,5 @@ public static class FrameSkeleton
 
     /// <summary>A rough length in the car's unit; whole centimetres where that is millimetres.</summary>
     private static Length Rough(decimal inches, LengthUnit units) =>
-        units == LengthUnit.Inch ? Length.FromInches(inches) : Length.FromMillimetres(decimal.Round(inches * 2.54m) * 10);
+        Length.FromNumber(units == LengthUnit.Inch ? inches : decimal.Round(inches * 2.54m) * 10, units);
 }

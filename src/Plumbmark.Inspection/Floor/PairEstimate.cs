@@ -6,7 +6,7 @@ namespace Plumbmark.Inspection.Floor;
 /// <param name="SideShiftMetres">How far the middle of the pair lies left of the centre line; null without plan readings.</param>
 /// <param name="StaggerMetres">How far the left point stands ahead of the right; null without plan readings.</param>
 /// <param name="WidthMetres">Distance across; null without plan readings.</param>
-/// <param name="HeightDifferenceMetres">Left minus right; null without heights on both.</param>
+/// <param name="HeightDifferenceMetres">Left minus right as read, the lean of the whole frame included; null without heights on both.</param>
 /// <param name="USideShiftMetres">Standard uncertainty of the side shift.</param>
 /// <param name="UStaggerMetres">Standard uncertainty of the stagger.</param>
 /// <param name="UWidthMetres">Standard uncertainty of the width.</param>
@@ -22,4 +22,11 @@ public sealed record PairEstimate(
     double? UStaggerMetres,
     double? UWidthMetres,
     double? UHeightDifferenceMetres
-);
+)
+{
+    /// <summary>Height difference after the lean that all pairs have in common is taken out; null when it is not known. It is what the check looks at.</summary>
+    public double? LevelledHeightDifferenceMetres { get; init; }
+
+    /// <summary>Standard uncertainty of <see cref="LevelledHeightDifferenceMetres"/>.</summary>
+    public double? ULevelledHeightDifferenceMetres { get; init; }
+}

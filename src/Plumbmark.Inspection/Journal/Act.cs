@@ -1,6 +1,8 @@
 using Plumbmark.Engine.Lengths;
+using Plumbmark.Inspection.Bench;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Press;
+using Plumbmark.Inspection.Road;
 
 namespace Plumbmark.Inspection.Journal;
 
@@ -44,6 +46,28 @@ public abstract record Act
     /// <param name="Reason">Why.</param>
     public sealed record ReadingWithdrawn(string Id, string Reason) : Act;
 
+    /// <summary>The suspension was described, or described anew: its drawing, the book's angles, the adjusters.</summary>
+    /// <param name="Drawing">The section; what was measured (parts off their drawing, wheel readings) has acts of its own and is not taken from here.</param>
+    public sealed record RoadDescribed(RoadSection Drawing) : Act;
+
+    /// <summary>A part or place of the suspension was found off its drawing.</summary>
+    /// <param name="Part">What was found; one whose id is known already is not taken again.</param>
+    public sealed record PartFound(PartDeviation Part) : Act;
+
+    /// <summary>Something found on a part was taken back. It stays on record and no longer counts.</summary>
+    /// <param name="Id">The finding.</param>
+    /// <param name="Reason">Why.</param>
+    public sealed record PartTakenBack(string Id, string Reason) : Act;
+
+    /// <summary>A reading of the wheel check was taken.</summary>
+    /// <param name="Reading">The reading; one whose id is known already is not taken again.</param>
+    public sealed record WheelRead(WheelReading Reading) : Act;
+
+    /// <summary>A reading of the wheel check was taken back. It stays on record and no longer counts.</summary>
+    /// <param name="Id">The reading.</param>
+    /// <param name="Reason">Why.</param>
+    public sealed record WheelReadingWithdrawn(string Id, string Reason) : Act;
+
     /// <summary>A press job was described, or described anew; its bites and crack tests stay.</summary>
     /// <param name="Job">The job without bites and crack tests: those are acts of their own.</param>
     public sealed record PressJobDescribed(PressJob Job) : Act;
@@ -66,7 +90,34 @@ public abstract record Act
     /// <summary>A part was tested for cracks.</summary>
     /// <param name="Job">The job.</param>
     /// <param name="Test">The test.</param>
-    public sealed record CrackTested(string Job, CrackTest Test) : Act;
+    public sealed record CrackTested(string Job, Press.CrackTest Test) : Act;
+
+    /// <summary>A loose part was laid on the bench, or its card written anew.</summary>
+    /// <param name="Part">The part; its measures have acts of their own and are not taken from here.</param>
+    public sealed record BenchPartLaid(Part Part) : Act;
+
+    /// <summary>A part was put away from the bench. Its measures stay in the journal, and come back if it is laid there again.</summary>
+    /// <param name="Id">Its name.</param>
+    public sealed record BenchPartPutAway(string Id) : Act;
+
+    /// <summary>Something was measured on a part.</summary>
+    /// <param name="Part">The part.</param>
+    /// <param name="Measure">What was measured; one whose id the part knows already is not taken again.</param>
+    public sealed record BenchMeasured(string Part, Measure Measure) : Act;
+
+    /// <summary>A measure on a part was taken back. It stays on record and no longer counts.</summary>
+    /// <param name="Part">The part.</param>
+    /// <param name="Id">The measure.</param>
+    /// <param name="Reason">Why.</param>
+    public sealed record BenchMeasureWithdrawn(string Part, string Id, string Reason) : Act;
+
+    /// <summary>A variant of a part was described, or described anew.</summary>
+    /// <param name="Variant">The variant; one of the same id is replaced.</param>
+    public sealed record VariantDescribed(PartVariant Variant) : Act;
+
+    /// <summary>A variant was struck out.</summary>
+    /// <param name="Id">Its name.</param>
+    public sealed record VariantRemoved(string Id) : Act;
 
     /// <summary>An earlier act was undone: the record reads as if it had not happened, and both stay in the journal.</summary>
     /// <param name="Entry">The journal entry undone.</param>

@@ -1,9 +1,11 @@
 using System.Buffers;
 using System.Text.Json;
 using Plumbmark.Engine.Lengths;
+using Plumbmark.Inspection.Bench.Json;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Car.Json;
 using Plumbmark.Inspection.Press;
+using Plumbmark.Inspection.Road.Json;
 
 namespace Plumbmark.Inspection.Journal;
 
@@ -60,11 +62,22 @@ public static class ActJson
             Act.LimitsChosen => "limits-chosen",
             Act.ReadingTaken => "reading-taken",
             Act.ReadingWithdrawn => "reading-withdrawn",
+            Act.RoadDescribed => "road-described",
+            Act.PartFound => "part-found",
+            Act.PartTakenBack => "part-taken-back",
+            Act.WheelRead => "wheel-read",
+            Act.WheelReadingWithdrawn => "wheel-reading-withdrawn",
             Act.PressJobDescribed => "press-job-described",
             Act.PressJobRemoved => "press-job-removed",
             Act.BiteMade => "bite-made",
             Act.BiteWithdrawn => "bite-withdrawn",
             Act.CrackTested => "crack-tested",
+            Act.BenchPartLaid => "bench-part-laid",
+            Act.BenchPartPutAway => "bench-part-put-away",
+            Act.BenchMeasured => "bench-measured",
+            Act.BenchMeasureWithdrawn => "bench-measure-withdrawn",
+            Act.VariantDescribed => "variant-described",
+            Act.VariantRemoved => "variant-removed",
             Act.Undone => "undone",
             _ => throw new System.Diagnostics.UnreachableException(),
         };
@@ -104,6 +117,26 @@ public static class ActJson
                 json.WriteString("id", a.Id);
                 json.WriteString("reason", a.Reason);
                 break;
+            case Act.RoadDescribed a:
+                json.WritePropertyName("road");
+                RoadJson.Write(json, a.Drawing, units);
+                break;
+            case Act.PartFound a:
+                json.WritePropertyName("part");
+                PartDeviationJson.Write(json, a.Part, units);
+                break;
+            case Act.PartTakenBack a:
+                json.WriteString("id", a.Id);
+                json.WriteString("reason", a.Reason);
+                break;
+            case Act.WheelRead a:
+                json.WritePropertyName("reading");
+                WheelReadingJson.Write(json, a.Reading, units);
+                break;
+            case Act.WheelReadingWithdrawn a:
+                json.WriteString("id", a.Id);
+                json.WriteString("reason", a.Reason);
+                break;
             case Act.PressJobDescribed a:
                 json.WritePropertyName("job");
                 PressJson.Write(json, a.Job, units);
@@ -125,6 +158,30 @@ public static class ActJson
                 json.WriteString("job", a.Job);
                 json.WritePropertyName("test");
                 BiteJson.WriteTest(json, a.Test);
+                break;
+            case Act.BenchPartLaid a:
+                json.WritePropertyName("part");
+                PartJson.Write(json, a.Part with { Measures = [] }, units);
+                break;
+            case Act.BenchPartPutAway a:
+                json.WriteString("id", a.Id);
+                break;
+            case Act.BenchMeasured a:
+                json.WriteString("part", a.Part);
+                json.WritePropertyName("measure");
+                MeasureJson.Write(json, a.Measure, units);
+                break;
+            case Act.BenchMeasureWithdrawn a:
+                json.WriteString("part", a.Part);
+                json.WriteString("id", a.Id);
+                json.WriteString("reason", a.Reason);
+                break;
+            case Act.VariantDescribed a:
+                json.WritePropertyName("variant");
+                VariantJson.Write(json, a.Variant, units);
+                break;
+            case Act.VariantRemoved a:
+                json.WriteString("id", a.Id);
                 break;
             case Act.Undone a:
                 json.WriteString("entry", a.Entry);
@@ -150,6 +207,15 @@ public static class ActJson
             "reading-withdrawn" => fields.RequiredText("id") is { } id && fields.RequiredText("reason") is { } reason
                 ? new Act.ReadingWithdrawn(id, reason)
                 : null,
+            "road-described" => fields.Group("road") is { } f ? new Act.RoadDescribed(RoadJson.Read(f)) : null,
+            "part-found" => fields.Group("part") is { } f && PartDeviationJson.Read(f) is { } part ? new Act.PartFound(part) : null,
+            "part-taken-back" => fields.RequiredText("id") is { } id && fields.RequiredText("reason") is { } reason
+                ? new Act.PartTakenBack(id, reason)
+                : null,
+            "wheel-read" => fields.Group("reading") is { } f && WheelReadingJson.Read(f) is { } wheel ? new Act.WheelRead(wheel) : null,
+            "wheel-reading-withdrawn" => fields.RequiredText("id") is { } id && fields.RequiredText("reason") is { } reason
+                ? new Act.WheelReadingWithdrawn(id, reason)
+                : null,
             "press-job-described" => fields.Group("job") is { } f && PressJson.Read(f) is { } job ? new Act.PressJobDescribed(job) : null,
             "press-job-removed" => fields.RequiredText("id") is { } id ? new Act.PressJobRemoved(id) : null,
             "bite-made" => fields.RequiredText("job") is { } of && fields.Group("bite") is { } f && BiteJson.Read(f) is { } bite
@@ -163,6 +229,22 @@ public static class ActJson
             "crack-tested" => fields.RequiredText("job") is { } of && fields.Group("test") is { } f && BiteJson.ReadTest(f) is { } test
                 ? new Act.CrackTested(of, test)
                 : null,
+            "bench-part-laid" => fields.Group("part") is { } f && PartJson.Read(f) is { } part ? new Act.BenchPartLaid(part) : null,
+            "bench-part-put-away" => fields.RequiredText("id") is { } id ? new Act.BenchPartPutAway(id) : null,
+            "bench-measured" => fields.RequiredText("part") is { } part
+            && fields.Group("measure") is { } f
+            && MeasureJson.Read(f) is { } measure
+                ? new Act.BenchMeasured(part, measure)
+                : null,
+            "bench-measure-withdrawn" => fields.RequiredText("part") is { } part
+            && fields.RequiredText("id") is { } id
+            && fields.RequiredText("reason") is { } reason
+                ? new Act.BenchMeasureWithdrawn(part, id, reason)
+                : null,
+            "variant-described" => fields.Group("variant") is { } f && VariantJson.Read(f) is { } variant
+                ? new Act.VariantDescribed(variant)
+                : null,
+            "variant-removed" => fields.RequiredText("id") is { } id ? new Act.VariantRemoved(id) : null,
             "undone" => Guid.TryParse(fields.RequiredText("entry"), out var entry) ? new Act.Undone(entry) : null,
             _ => null,
         };

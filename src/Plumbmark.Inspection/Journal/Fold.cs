@@ -39,7 +39,7 @@ public static class Fold
             yield return new Act.ReadingTaken(reading);
         }
 
-        foreach (var act in file.Press.SelectMany(PressJobs.ActsOf))
+        foreach (var act in BenchFold.ActsOf(file.Parts).Concat(file.Press.SelectMany(PressJobs.ActsOf)).Concat(RoadFold.ActsOf(file.Road)))
         {
             yield return act;
         }
@@ -78,6 +78,19 @@ public static class Fold
             {
                 Press = PressJobs.After(car.Press, act),
             },
+            Act.BenchPartLaid
+            or Act.BenchPartPutAway
+            or Act.BenchMeasured
+            or Act.BenchMeasureWithdrawn
+            or Act.VariantDescribed
+            or Act.VariantRemoved => car with
+            {
+                Parts = BenchFold.After(car.Parts, act),
+            },
+            Act.RoadDescribed or Act.PartFound or Act.PartTakenBack or Act.WheelRead or Act.WheelReadingWithdrawn => car with
+            {
+                Road = RoadFold.After(car.Road, act),
+            },
             _ => car,
         };
 
@@ -87,7 +100,7 @@ public static class Fold
             Frame = car.Frame with { Points = points },
         };
 
-    private static IReadOnlyList<T> Put<T>(IReadOnlyList<T> items, T item, Func<T, string> idOf)
+    internal static IReadOnlyList<T> Put<T>(IReadOnlyList<T> items, T item, Func<T, string> idOf)
     {
         var id = idOf(item);
         return items.Any(i => idOf(i) == id) ? [.. items.Select(i => idOf(i) == id ? item : i)] : [.. items, item];

@@ -13,13 +13,13 @@ internal static class PressJson
         var id = fields.RequiredText("id");
         var part = ReadPart(fields);
         var section = fields.Group("section") is { } s ? PressSectionJson.Read(s) : null;
-        var lines = fields.List("lines", p => PressMeasureJson.ReadLine(fields.Inside(p)));
-        var winding = fields.List("winding", p => PressMeasureJson.ReadWinding(fields.Inside(p)));
+        var lines = fields.List("lines", p => PressMeasureJson.ReadLine(fields.Item(p)));
+        var winding = fields.List("winding", p => PressMeasureJson.ReadWinding(fields.Item(p)));
         var outBy = fields.Items("outBy").Select(p => fields.Length(p, LengthBound.NotNegative)).OfType<Length>().ToList();
         var setUp = fields.Group("setUp") is { } u ? PressMeasureJson.ReadSetUp(u) : null;
         var limits = fields.Group("limits") is { } l ? PressMeasureJson.ReadLimits(l) : PressLimits.Usual;
-        var bites = fields.List("bites", p => BiteJson.Read(fields.Inside(p)));
-        var tests = fields.List("crackTests", p => BiteJson.ReadTest(fields.Inside(p)));
+        var bites = fields.List("bites", p => BiteJson.Read(fields.Item(p)));
+        var tests = fields.List("crackTests", p => BiteJson.ReadTest(fields.Item(p)));
         var note = fields.OptionalText("note");
         fields.RefuseOthers();
         RefuseTwice(fields, bites.Select(b => b.Id), "bite");
@@ -84,7 +84,7 @@ internal static class PressJson
             return null;
         }
 
-        var inside = fields.Inside(part);
+        var inside = fields.Item(part);
         var name = inside.RequiredText("name");
         var (kind, make, material) = (
             inside.OptionalWord("kind", PressWordLists.Kinds),

@@ -16,7 +16,7 @@ internal static class PressMeasureJson
     {
         var name = fields.RequiredText("name");
         var (plane, edge) = (fields.RequiredWord("plane", PressWordLists.Planes), fields.RequiredWord("from", PressWordLists.Edges));
-        var gaps = fields.List("gaps", part => ReadGap(fields.Inside(part)));
+        var gaps = fields.List("gaps", part => ReadGap(fields.Item(part)));
         fields.RefuseOthers();
         return name is null || plane is null || edge is null ? null : new ProfileLine(name, plane.Value, edge.Value, gaps);
     }

@@ -1,3 +1,4 @@
+using Microsoft.AspNetCore.Http;
 using Plumbmark.Web.Server;
 
 namespace Plumbmark.Web.Floor;
@@ -10,6 +11,28 @@ public static class FloorRoom
 
     private static void Map(RoomRoutes routes)
     {
-        routes.CarPage("floor", request => Show.Page<FloorPage>(new FloorPage.View(request.Car)));
+        routes.CarPage("floor", request => Show.Page<FloorPage>(FloorView.Of(request)));
+        routes.CarChange("readings", ReadingChanges.Take);
+        routes.CarPage("readings/{reading}/withdrawal", ShowWithdrawal);
+        routes.CarChange("readings/{reading}/withdrawal", ReadingChanges.TakeBack);
+        routes.CarPage("points", request => Show.Page<PointsPage>(PointsView.Of(request)));
+        routes.CarChange("points", PointChanges.Add);
+        routes.CarChange("skeletons", PointChanges.AddSkeleton);
+        routes.CarPage("points/{point}", ShowPoint);
+        routes.CarChange("points/{point}", PointChanges.DrawAnew);
+        routes.CarChange("points/{point}/removal", PointChanges.Remove);
+        routes.CarPage("tools", request => Show.Page<ToolsPage>(ToolsView.Of(request)));
+        routes.CarChange("tools", ToolChanges.Describe);
+        routes.CarChange("tools/{tool}/removal", ToolChanges.Remove);
+        routes.CarPage("limits", request => Show.Page<LimitsPage>(LimitsView.Of(request)));
+        routes.CarChange("limits", LimitChanges.Choose);
     }
+
+    private static IResult ShowWithdrawal(CarRequest request) =>
+        WithdrawalView.Of(request, new FieldFaults()) is { } view
+            ? Show.Page<WithdrawalPage>(view)
+            : Show.NotFound("There is no such reading, or it was taken back before.");
+
+    private static IResult ShowPoint(CarRequest request) =>
+        PointView.Of(request) is { } view ? Show.Page<PointPage>(view) : Show.NotFound("There is no such point on this frame.");
 }

@@ -37,7 +37,8 @@ public static class ActWords
             _ => reading.Id,
         };
 
-    private static string Typed(Reading reading, string value) => reading.StartAt is { } start ? $"{value} started at {start.AsTyped}" : value;
+    private static string Typed(Reading reading, string value) =>
+        reading.StartAt is { } start ? $"{value} started at {start.AsTyped}" : value;
 
     private static string Quoted(string name) => $"“{name}”";
 }

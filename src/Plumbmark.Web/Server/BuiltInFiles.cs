@@ -1,8 +1,10 @@
 using System.Collections.Frozen;
 using System.Reflection;
+using System.Text;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
+using Plumbmark.Drawing.Pictures;
 
 namespace Plumbmark.Web.Server;
 
@@ -24,7 +26,7 @@ public static class BuiltInFiles
     internal static void Map(IEndpointRouteBuilder endpoints) =>
         endpoints.MapGet(
             "/assets/{hash}/{name}",
-            (HttpContext http) => s_byAddress.TryGetValue(http.Request.Path, out var asset) ? Send(http, asset) : Results.NotFound()
+            http => (s_byAddress.TryGetValue(http.Request.Path, out var asset) ? Send(http, asset) : Results.NotFound()).ExecuteAsync(http)
         );
 
     private static IResult Send(HttpContext http, Asset asset)
@@ -48,7 +50,7 @@ public static class BuiltInFiles
         var bundle = styles
             .OrderByDescending(n => n.StartsWith("Styles", StringComparison.Ordinal))
             .SelectMany(n => (byte[])[.. Bytes(n), (byte)'\n']);
-        yield return ("plumbmark.css", new Asset("plumbmark.css", [.. bundle]));
+        yield return ("plumbmark.css", new Asset("plumbmark.css", [.. bundle, .. Encoding.UTF8.GetBytes(Palette.StyleSheet)]));
         foreach (var name in names.Where(n => Path.GetExtension(n) is ".js" or ".svg" or ".webmanifest"))
         {
             var file = name[(name.LastIndexOfAny(['/', '\\']) + 1)..];

@@ -28,6 +28,8 @@ public class PageRequest(HttpContext http, Journals journals)
     public IFormFile? File(string name) =>
         Http.Request.HasFormContentType && Http.Request.Form.Files[name] is { Length: > 0 } file ? file : null;
 
+    private IReadOnlyList<IFormFile> Files() => Http.Request.HasFormContentType ? Http.Request.Form.Files : [];
+
     /// <summary>
     /// The name under which what this form says is kept. The same form with the same content has the same name, so that pressing twice
     /// keeps it once; going back and sending something else has another name, so that nothing is lost.
@@ -39,6 +41,12 @@ public class PageRequest(HttpContext http, Journals journals)
         foreach (var (name, value) in fields.OrderBy(f => f.Key, StringComparer.Ordinal).Where(f => f.Key != FormFields.ForgeryToken))
         {
             hash.AppendData(Encoding.UTF8.GetBytes($"{name.Length}:{name}={value.ToString().Length}:{value};"));
+        }
+
+        foreach (var file in Files())
+        {
+            using var stream = file.OpenReadStream();
+            hash.AppendData(SHA256.HashData(stream));
         }
 
         hash.AppendData(Encoding.UTF8.GetBytes(Http.Request.Path));
@@ -65,6 +73,7 @@ public sealed class CarRequest(HttpContext http, Journals journals, OpenCar car)
             .Match(
                 kept => Show.Redirect(thenShow),
                 keptBefore => Show.Redirect(thenShow, Notice.KeptBefore),
+                Show.Refused,
                 () => Show.NotFound("There is no such car in the shed.")
             );
 }

@@ -1,11 +1,12 @@
 using Microsoft.AspNetCore.Antiforgery;
 using Microsoft.AspNetCore.Http;
+using Microsoft.Extensions.Logging;
 using Plumbmark.Store;
 
 namespace Plumbmark.Web.Server;
 
 /// <summary>What every request passes before any room sees it.</summary>
-internal sealed class RequestGuard(RequestDelegate next, IAntiforgery antiforgery)
+internal sealed class RequestGuard(RequestDelegate next, IAntiforgery antiforgery, ILogger<RequestGuard> log)
 {
     // No inline script or style anywhere, nothing from elsewhere, nothing sent elsewhere, no page of ours inside another's.
     private const string ContentSecurityPolicy =
@@ -15,15 +16,9 @@ internal sealed class RequestGuard(RequestDelegate next, IAntiforgery antiforger
     public async Task InvokeAsync(HttpContext http)
     {
         AddHeaders(http.Response.Headers);
-        if (await Refusal(http) is { } refusal)
-        {
-            await refusal.ExecuteAsync(http);
-            return;
-        }
-
         try
         {
-            await next(http);
+            await (await Refusal(http) is { } refusal ? refusal.ExecuteAsync(http) : next(http));
         }
         catch (StoreUnusableException e) when (!http.Response.HasStarted)
         {
@@ -34,9 +29,25 @@ internal sealed class RequestGuard(RequestDelegate next, IAntiforgery antiforger
             await Show.Sorry("Not understood", "What the browser sent was too long or broke off. Nothing was changed.", e.StatusCode)
                 .ExecuteAsync(http);
         }
+        catch (OperationCanceledException) when (http.RequestAborted.IsCancellationRequested)
+        {
+            // The visitor has gone; there is nobody to tell.
+        }
         catch (InvalidDataException) when (!http.Response.HasStarted)
         {
             await Show.Sorry("Not understood", "The form is too long or broken. Nothing was changed.", StatusCodes.Status400BadRequest)
+                .ExecuteAsync(http);
+        }
+        catch (Exception e) when (e is not OutOfMemoryException && !http.Response.HasStarted)
+        {
+            log.LogError(e, "A page failed: {Method} {Path}", http.Request.Method, http.Request.Path);
+            http.Response.Clear();
+            AddHeaders(http.Response.Headers);
+            await Show.Sorry(
+                    "Something in the program went wrong",
+                    "What was kept before is safe. The window in which Plumbmark was started shows details worth reporting.",
+                    StatusCodes.Status500InternalServerError
+                )
                 .ExecuteAsync(http);
         }
     }

@@ -14,46 +14,46 @@ public sealed class RoomRoutes(IEndpointRouteBuilder endpoints)
 
     /// <summary>A page that needs no car.</summary>
     public void Page([StringSyntax("Route")] string path, Func<PageRequest, IResult> show) =>
-        endpoints.MapGet(path, (HttpContext http) => show(Request(http)));
+        endpoints.MapGet(path, http => show(Request(http)).ExecuteAsync(http));
 
     /// <summary>A page about a car, at <c>/cars/7/…</c>; a car that is not there is told without calling the room.</summary>
     public void CarPage([StringSyntax("Route")] string path, Func<CarRequest, IResult> show) =>
-        endpoints.MapGet(Under(path), (HttpContext http, long car) => WithCar(http, car, show));
+        endpoints.MapGet(Under(path), http => WithCar(http, show).ExecuteAsync(http));
 
     /// <summary>A change that needs no car. The form has been checked against forgery before.</summary>
     public void Change([StringSyntax("Route")] string path, Func<PageRequest, IResult> change) =>
-        endpoints.MapPost(path, async (HttpContext http) => change(await RequestWithForm(http)));
+        endpoints.MapPost(
+            path,
+            async http =>
+            {
+                await ReadForm(http);
+                await change(Request(http)).ExecuteAsync(http);
+            }
+        );
 
     /// <summary>A change to a car, at <c>/cars/7/…</c>.</summary>
     public void CarChange([StringSyntax("Route")] string path, Func<CarRequest, IResult> change) =>
         endpoints.MapPost(
             Under(path),
-            async (HttpContext http, long car) =>
+            async http =>
             {
-                await RequestWithForm(http);
-                return WithCar(http, car, change);
+                await ReadForm(http);
+                await WithCar(http, change).ExecuteAsync(http);
             }
         );
 
     private static string Under(string path) => path.Length == 0 ? Car : $"{Car}/{path}";
 
-    private static IResult WithCar(HttpContext http, long car, Func<CarRequest, IResult> answer)
+    private static IResult WithCar(HttpContext http, Func<CarRequest, IResult> answer)
     {
         var request = Request(http);
-        return request.Journals.Car(car) is { IsBinned: false } open
+        return long.TryParse(request.Part("car"), out var id) && request.Journals.Car(id) is { IsBinned: false } open
             ? answer(new CarRequest(http, request.Journals, open))
             : Show.NotFound("There is no such car in the shed. It may be in the bin.");
     }
 
     private static PageRequest Request(HttpContext http) => new(http, http.RequestServices.GetRequiredService<Journals>());
 
-    private static async Task<PageRequest> RequestWithForm(HttpContext http)
-    {
-        if (http.Request.HasFormContentType)
-        {
-            await http.Request.ReadFormAsync(http.RequestAborted);
-        }
-
-        return Request(http);
-    }
+    private static Task ReadForm(HttpContext http) =>
+        http.Request.HasFormContentType ? http.Request.ReadFormAsync(http.RequestAborted) : Task.CompletedTask;
 }

@@ -2,6 +2,7 @@ using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.AspNetCore.WebUtilities;
+using Plumbmark.Inspection.Car.Json;
 using Plumbmark.Web.Layout;
 
 namespace Plumbmark.Web.Server;
@@ -33,6 +34,14 @@ public static class Show
 
     /// <summary>A page that only says what is the matter.</summary>
     public static IResult Sorry(string title, string sentence, int status) => Page<SorryPage>(new SorryPage.View(title, sentence), status);
+
+    /// <summary>The change would leave a car that contradicts itself.</summary>
+    public static IResult Refused(IReadOnlyList<Fault> faults) =>
+        Sorry(
+            "That does not go together",
+            $"Nothing was changed. {string.Join(' ', faults.Select(f => f.Sentence).Distinct().Take(5))}",
+            StatusCodes.Status422UnprocessableEntity
+        );
 
     /// <summary>A file to keep.</summary>
     public static IResult File(byte[] bytes, string contentType, string name) => TypedResults.File(bytes, contentType, name);

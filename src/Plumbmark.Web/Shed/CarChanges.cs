@@ -3,6 +3,7 @@ using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor;
 using Plumbmark.Inspection.Journal;
+using Plumbmark.Web.Floor;
 using Plumbmark.Web.Server;
 
 namespace Plumbmark.Web.Shed;
@@ -11,6 +12,7 @@ namespace Plumbmark.Web.Shed;
 internal static class CarChanges
 {
     public const string NoSkeleton = "none";
+    public const string PracticeLimits = "practice";
 
     public static IResult Create(PageRequest request)
     {
@@ -23,7 +25,7 @@ internal static class CarChanges
             return Show.Again<ShedPage>(ShedView.Of(request, faults));
         }
 
-        var car = request.Journals.Add(CarFile.Named(name, units) with { Frame = new Frame(points) });
+        var car = request.Journals.Add(New(request, name, units, points), request.FormName());
         return Show.Redirect(points.Count == 0 ? $"/cars/{car.Id}/points" : $"/cars/{car.Id}/floor");
     }
 
@@ -51,6 +53,13 @@ internal static class CarChanges
         long.TryParse(request.Part("car"), out var car) && request.Journals.TakeFromBin(car)
             ? Show.Redirect("/", Notice.Restored)
             : Show.NotFound("There is no such car in the bin.");
+
+    private static CarFile New(PageRequest request, string name, LengthUnit units, IReadOnlyList<FramePoint> points) =>
+        CarFile.Named(name, units) with
+        {
+            Tools = ToolsView.Usual(units),
+            Frame = new Frame(points, request.Field("limits") == PracticeLimits ? LimitsView.Practice(units) : null),
+        };
 
     private static LengthUnit Units(PageRequest request, FieldFaults faults)
     {

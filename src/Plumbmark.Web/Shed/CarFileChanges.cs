@@ -22,7 +22,7 @@ internal static class CarFileChanges
         return CarFileReader
             .Read(Bytes(file))
             .Match(
-                car => Show.Redirect($"/cars/{request.Journals.Add(car).Id}/floor"),
+                car => Show.Redirect($"/cars/{request.Journals.Add(car, request.FormName()).Id}/floor"),
                 faults => Show.Again<ShedPage>(ShedView.Of(request, refused: new ShedView.RefusedFile(ShownName(file.FileName), faults)))
             );
     }

@@ -27,7 +27,12 @@ public sealed record JournalView(OpenCar Car, IReadOnlyList<JournalView.Line> Li
         var car = request.Car;
         var undone = Fold.UndoneIn([.. car.Entries.Select(e => e.Entry)]);
         var before = long.TryParse(request.Query("before"), out var b) ? b : long.MaxValue;
-        var groups = car.Entries.Where(e => e.Together < before).GroupBy(e => e.Together).OrderByDescending(g => g.Key).Take(LinesOnAPage + 1).ToList();
+        var groups = car
+            .Entries.Where(e => e.Together < before)
+            .GroupBy(e => e.Together)
+            .OrderByDescending(g => g.Key)
+            .Take(LinesOnAPage + 1)
+            .ToList();
         var lines = groups.Take(LinesOnAPage).Select(g => LineOf(car, [.. g], undone)).ToList();
         return new JournalView(car, lines, groups.Count > LinesOnAPage ? lines[^1].Together : null);
     }

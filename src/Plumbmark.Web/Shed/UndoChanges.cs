@@ -12,7 +12,11 @@ internal static class UndoChanges
     {
         if (!long.TryParse(request.Field("together"), out var together) || !CanBeUndone(request.Car, together))
         {
-            return Show.Sorry("Nothing to undo", "What was to be undone is not in this car's journal. Nothing was changed.", StatusCodes.Status422UnprocessableEntity);
+            return Show.Sorry(
+                "Nothing to undo",
+                "What was to be undone is not in this car's journal. Nothing was changed.",
+                StatusCodes.Status422UnprocessableEntity
+            );
         }
 
         var isUndo = request.Car.Entries.Any(e => e.Together == together && e.Entry.Act is Act.Undone);
@@ -22,6 +26,7 @@ internal static class UndoChanges
             .Match(
                 _ => Show.Redirect(next, isUndo ? Notice.PutBack : Notice.Undone),
                 _ => Show.Redirect(next, Notice.Undone),
+                Show.Refused,
                 () => Show.NotFound("There is no such car in the shed.")
             );
     }
@@ -35,7 +40,9 @@ internal static class UndoChanges
 
     /// <summary>The undo that may be put back: only when nothing was done since. Null when there is none.</summary>
     public static KeptEntry? LastUndo(OpenCar car) =>
-        car.Entries.Count > 0 && car.Entries[^1] is { Entry.Act: Act.Undone undo } last && car.Entries.First(e => e.Entry.Id == undo.Entry).Entry.Act is not Act.Undone
+        car.Entries.Count > 0
+        && car.Entries[^1] is { Entry.Act: Act.Undone undo } last
+        && car.Entries.First(e => e.Entry.Id == undo.Entry).Entry.Act is not Act.Undone
             ? last
             : null;
 

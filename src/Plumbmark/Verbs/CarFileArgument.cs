@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Car.Json;
 
 namespace Plumbmark.Verbs;
 
@@ -34,21 +35,24 @@ internal static class CarFileArgument
         }
     }
 
-    /// <summary>Runs a verb on the car in a file; a refused file is told with all its faults.</summary>
-    public static int Run(string path, Output output, Func<CarFile, int> verb) =>
-        CarFileReader
-            .Read(Bytes(path))
-            .Match(
-                verb,
-                faults =>
-                {
-                    output.Remark($"{path} is refused: {faults.Count} fault{(faults.Count == 1 ? "" : "s")}.");
-                    foreach (var fault in faults)
-                    {
-                        output.Remark(fault.ToString());
-                    }
+    /// <summary>Runs a verb on the car in a file; a refused file is told with all its faults, as JSON too where the verb speaks JSON.</summary>
+    public static int Run(string path, Output output, Func<CarFile, int> verb, bool asJson = false) =>
+        CarFileReader.Read(Bytes(path)).Match(verb, faults => Refuse(path, output, faults, asJson));
 
-                    return ExitCode.Refused;
-                }
-            );
+    /// <summary>Tells every fault of a refused file.</summary>
+    public static int Refuse(string path, Output output, IReadOnlyList<Fault> faults, bool asJson)
+    {
+        output.Remark($"{path} is refused: {faults.Count} fault{(faults.Count == 1 ? "" : "s")}.");
+        foreach (var fault in faults)
+        {
+            output.Remark(fault.ToString());
+        }
+
+        if (asJson)
+        {
+            output.Result(RefusedJson.Bytes(faults));
+        }
+
+        return ExitCode.Refused;
+    }
 }

@@ -38,6 +38,7 @@ internal static class ServeVerb
     public static async Task<int> Run(Options options, Output output, CancellationToken stop)
     {
         using var journals = DataOption.Open(options.Data);
+        journals.FillWhenNew(FirstCars.All);
         await using var app = WebServer.Build(journals, options.Port ?? FirstFreePort(), KeyFolder());
         try
         {

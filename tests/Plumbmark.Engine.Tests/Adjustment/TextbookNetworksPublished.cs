@@ -214,18 +214,6 @@ public class TextbookNetworksPublished
         Assert.All(printed.Zip(fit.Readings), p => Near(p.First, Math.Abs(p.Second.Standardised!.Value), 0.05));
     }
 
-    // Baarda 1968: the non-centrality for the significance and power in use. Own computation of the others with a reference library.
-    [Theory]
-    [InlineData(0.001, 0.20, 4.1321)]
-    [InlineData(0.01, 0.20, 3.4175)]
-    [InlineData(0.05, 0.20, 2.8016)]
-    [InlineData(0.001, 0.10, 4.5721)]
-    public void Baarda_NonCentrality(double significance, double miss, double expected) =>
-        Near(expected, Baarda.NonCentrality(significance, miss), 0.00005);
-
-    [Fact]
-    public void Baarda_CriticalValue() => Near(3.2905, Baarda.CriticalValue, 0.00005);
-
     private static void Height(NetworkFit fit, string point, double z, double deviation)
     {
         Near(z, fit.Point(point).ZMetres!.Value, 0.00005);

@@ -72,6 +72,29 @@ public class PooledRepeatabilityTests
     }
 
     [Fact]
+    public void With_ADefaultDoubtedByAQuarter_MovesItLittleByFewRepeats()
+    {
+        // 0.5 mm known to a quarter is worth 8 degrees of freedom (G.4.2); three repeats of 1 mm spread add 2: √((8·0.25 + 2·1)/10).
+        var usual = UncertaintyComponent.Standard("drop", 0.5).DoubtedBy(0.25);
+        var learnt = new PooledRepeatability(usual.StandardUncertainty, usual.DegreesOfFreedom).With(new PooledRepeatability(1, 2));
+        Assert.Equal(Math.Sqrt(0.4), learnt.StandardDeviation, tolerance: 1e-12);
+        Assert.Equal(10, learnt.DegreesOfFreedom, tolerance: 1e-12);
+    }
+
+    [Fact]
+    public void With_IsPoolingAllGroupsAtOnce() =>
+        Gen.Select(Gen.Double[-5, 5].Array[2, 6].Array[1, 4], Gen.Double[-5, 5].Array[2, 6].Array[1, 4])
+            .Sample(
+                (some, others) =>
+                {
+                    var together = PooledRepeatability.Of([.. some, .. others])!;
+                    var joined = PooledRepeatability.Of(some)!.With(PooledRepeatability.Of(others)!);
+                    Assert.Equal(together.StandardDeviation, joined.StandardDeviation, tolerance: 1e-12);
+                    Assert.Equal(together.DegreesOfFreedom, joined.DegreesOfFreedom);
+                }
+            );
+
+    [Fact]
     public void ShiftingAGroup_ChangesNothing() =>
         Gen.Select(Gen.Double[-5, 5].Array[2, 6].Array[1, 5], Gen.Double[-100, 100])
             .Sample(

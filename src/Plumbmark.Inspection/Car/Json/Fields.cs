@@ -160,8 +160,8 @@ public sealed class Fields
     /// <summary>The fields of a group that may be left out.</summary>
     public Fields? Group(string name) => Optional(name) is { } part ? new Fields(part, Faults, _units) : null;
 
-    /// <summary>The fields of a group found in a list, with the same unit and the same place for faults.</summary>
-    public Fields Inside(JsonPart part) => new(part, Faults, _units);
+    /// <summary>The fields of one item of a list, with the same unit and the same place for faults.</summary>
+    public Fields Item(JsonPart part) => new(part, Faults, _units);
 
     /// <summary>Records a fault for every field whose name no reading method asked for.</summary>
     public void RefuseOthers()

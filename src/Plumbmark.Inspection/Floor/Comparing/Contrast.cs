@@ -13,11 +13,14 @@ internal sealed record Contrast(ContrastKind Kind, int Subject, IReadOnlyList<Te
     /// <summary>How many numbers tell how a frame lies.</summary>
     public const int LieCount = 6;
 
+    /// <summary>The subject of a contrast that concerns more than one pair or point.</summary>
+    public const int NoSubject = -1;
+
     /// <summary>Whether it says how the frame lies. Stagger does not: the centre line is the line through the middles of the pairs.</summary>
     public bool TellsLie => Kind != ContrastKind.Stagger;
 
     /// <summary>Whether it is about heights.</summary>
-    public bool IsHeight => Kind is ContrastKind.Level or ContrastKind.BookZ;
+    public bool IsHeight => Kind is ContrastKind.Level or ContrastKind.BookZ or ContrastKind.Sag;
 
     /// <summary>Whether it compares with the book.</summary>
     public bool IsBook => Kind is ContrastKind.BookX or ContrastKind.BookY or ContrastKind.BookZ;

@@ -20,4 +20,10 @@ internal enum ContrastKind
 
     /// <summary>A point with the book, upward.</summary>
     BookZ,
+
+    /// <summary>The distance across a pair with the book's.</summary>
+    Width,
+
+    /// <summary>How far a point hangs below the line through two others, with the book's: positive when it hangs lower.</summary>
+    Sag,
 }

@@ -41,6 +41,23 @@ internal sealed class Contrasts
         return contrasts;
     }
 
+    /// <summary>The nuisance columns: what each motion of the frame as a whole adds to every contrast. Motions that only the book can tell are left out without it.</summary>
+    public IReadOnlyList<double[]> Lies()
+    {
+        var motions = new List<int> { 1, 2, 5 };
+        if (_all.Exists(c => c.Kind == ContrastKind.BookX))
+        {
+            motions.Add(0);
+        }
+
+        if (_all.Exists(c => c.Kind == ContrastKind.BookZ))
+        {
+            motions.AddRange([3, 4]);
+        }
+
+        return [.. motions.Select(m => _all.Select(c => c.Lie[m]).ToArray())];
+    }
+
     /// <summary>The value of each: measured less expected, metres.</summary>
     public double[] Values() => [.. _all.Select(c => c.Terms.Sum(t => t.Factor * _frame.Values[t.Coordinate]) - c.Expected)];
 
@@ -98,6 +115,52 @@ internal sealed class Contrasts
         };
         return new Contrast(kind, index, [new(_frame.Place(left, axis), ofLeft), new(_frame.Place(right, axis), ofRight)], expected, lie);
     }
+
+    /// <summary>The distance across a pair against the book; null when the book has not both.</summary>
+    public Contrast? Width(int index)
+    {
+        var (_, left, right) = _frame.Pairs[index];
+        return _frame.HasPlan(left) && _frame.HasPlan(right) && Book(left, 1) is { } bookLeft && Book(right, 1) is { } bookRight
+            ? new Contrast(
+                ContrastKind.Width,
+                index,
+                [new(_frame.Place(left, 1), 1), new(_frame.Place(right, 1), -1)],
+                bookLeft - bookRight,
+                new double[Contrast.LieCount]
+            )
+            : null;
+    }
+
+    /// <summary>How far a point lies below the line through two others, less what the book says; null when the book has not all three heights.</summary>
+    public Contrast? SagAt(int point, int front, int rear)
+    {
+        int[] three = [point, front, rear];
+        if (three.Any(p => !_frame.HasHeight(p) || Book(p, 2) is null))
+        {
+            return null;
+        }
+
+        var (x, ahead, behind) = (HeightLie(point, 0)[4], HeightLie(front, 0)[4], HeightLie(rear, 0)[4]);
+        var share = (x - behind) / (ahead - behind);
+        double[] factors = [-1, share, 1 - share];
+        return new Contrast(
+            ContrastKind.Sag,
+            Contrast.NoSubject,
+            [.. three.Zip(factors, (p, f) => new Term(_frame.Place(p, 2), f))],
+            three.Zip(factors, (p, f) => f * Book(p, 2)!.Value).Sum(),
+            [0, 0, 0, 0, 0, three.Zip(factors, (p, f) => f * HeightLie(p, 0)[5]).Sum()]
+        );
+    }
+
+    /// <summary>How much one contrast differs from another of the same kind.</summary>
+    public static Contrast Difference(Contrast a, Contrast b) =>
+        new(
+            a.Kind,
+            Contrast.NoSubject,
+            [.. a.Terms, .. b.Terms.Select(t => t with { Factor = -t.Factor })],
+            a.Expected - b.Expected,
+            [.. a.Lie.Zip(b.Lie, (x, y) => x - y)]
+        );
 
     private void AddPair(int index)
     {

@@ -8,6 +8,9 @@ namespace Plumbmark.Inspection.Floor.Forms;
 /// <param name="OnlyPositive">Whether a negative amount has no meaning: nothing is mashed longer.</param>
 internal sealed record DamageShape(DamageForm Form, string? From, int Subject, double[][] Moves, bool OnlyPositive = false)
 {
+    /// <summary>Whether both sides move alike: symmetry cannot see it, only the book can.</summary>
+    public bool IsSymmetric { get; init; }
+
     /// <summary>Whether it is an explanation other than damage.</summary>
     public bool IsLookAlike => Form is DamageForm.TapeScale or DamageForm.Lean;
 }

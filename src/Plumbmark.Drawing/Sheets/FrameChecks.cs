@@ -1,0 +1,61 @@
+using Plumbmark.Drawing.Floor;
+using Plumbmark.Drawing.Sheets.Pages;
+using Plumbmark.Engine.Lengths;
+using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Floor;
+
+namespace Plumbmark.Drawing.Sheets;
+
+/// <summary>Every check that the table of pairs does not show: against the book, twist, sag, and so on.</summary>
+internal static class FrameChecks
+{
+    public static IEnumerable<Block> Blocks(CarFile car, FloorAnswer answer)
+    {
+        var inPairs = answer.Pairs.Select(p => p.Left).ToHashSet(StringComparer.Ordinal);
+        var others = answer.Checks.Where(c => !(FramePairs.Kinds.Contains(c.Kind) && c.Points.Any(inPairs.Contains))).ToList();
+        if (others.Count == 0)
+        {
+            yield break;
+        }
+
+        var display = ShownLengths.Of(car);
+        yield return TextBlock.Heading($"Other checks, {SheetWords.Unit(car)}");
+        TableColumn[] columns =
+        [
+            new("What", 2),
+            new("Points", 2.2),
+            new("Value", 1, IsRight: true),
+            new("Sure to", 1, IsRight: true),
+            new("Limit", 1.6),
+            new("Verdict", 1.3),
+        ];
+        yield return new TableBlock(columns, [.. others.Select(c => Row(display, c))]);
+    }
+
+    private static IReadOnlyList<TableCell> Row(LengthDisplay display, Check check) =>
+        [
+            new TableCell(Name(check.Kind)),
+            new TableCell(check.Points.Count <= 4 ? string.Join(", ", check.Points) : $"{check.Points.Count} points"),
+            new TableCell(display.Number(check.ValueMetres)),
+            new TableCell(SheetWords.PlusMinus(display, ShownLengths.Coverage * check.UMetres)),
+            new TableCell(
+                check is { LimitMetres: { } limit, LimitSource: { } source }
+                    ? $"{SheetWords.PlusMinus(display, limit)} ({SheetWords.For(source)})"
+                    : "not known"
+            ),
+            new TableCell(SheetWords.For(check.Verdict), SheetWords.LetteringFor(check.Verdict)),
+        ];
+
+    private static string Name(string kind) =>
+        kind switch
+        {
+            "sideShift" => "middle off the centre line",
+            "stagger" => "one ahead of the other",
+            "heightDifference" => "height, side to side",
+            "deviation" => "against the book",
+            "deviationX" or "forward" => "against the book, forward",
+            "deviationY" or "leftward" => "against the book, to the left",
+            "deviationZ" or "upward" => "against the book, up",
+            _ => kind,
+        };
+}

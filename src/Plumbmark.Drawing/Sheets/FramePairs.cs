@@ -1,0 +1,89 @@
+using Plumbmark.Drawing.Floor;
+using Plumbmark.Drawing.Sheets.Pages;
+using Plumbmark.Engine.Lengths;
+using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Floor;
+
+namespace Plumbmark.Drawing.Sheets;
+
+/// <summary>The table of pairs: left against right, each value with how sure it is and its verdict.</summary>
+internal static class FramePairs
+{
+    public static readonly IReadOnlyList<string> Kinds = ["sideShift", "stagger", "width", "heightDifference"];
+
+    public static IEnumerable<Block> Blocks(CarFile car, FloorAnswer answer)
+    {
+        if (answer.Pairs.Count == 0)
+        {
+            yield break;
+        }
+
+        var display = ShownLengths.Of(car);
+        yield return TextBlock.Heading($"Left against right, {SheetWords.Unit(car)}");
+        yield return new TextBlock(
+            "± is how sure a value is: the true one lies within it 95 times in 100." + LimitWords(car),
+            PageType.Small,
+            staysWithNext: true
+        );
+        TableColumn[] columns =
+        [
+            new("Pair", 1.1),
+            new("Middle off the centre line", 1.5),
+            new("One ahead of the other", 1.5),
+            new("Width", 1.3),
+            new("Height, side to side", 1.5),
+        ];
+        yield return new TableBlock(columns, [.. answer.Pairs.Select(p => Row(display, answer, p))]);
+    }
+
+    private static string LimitWords(CarFile car)
+    {
+        if (car.Frame.Limits is not { } limits)
+        {
+            return " No limits are set, so there are no verdicts.";
+        }
+
+        string?[] parts =
+        [
+            limits.Mirror is { } mirror ? $"side against side {mirror.AsTyped}" : null,
+            limits.Height is { } height ? $"height {height.AsTyped}" : null,
+            limits.Point is { } point ? $"against the book {point.AsTyped}" : null,
+        ];
+        var known = parts.OfType<string>().ToList();
+        var note = limits.Note is { } text ? $", {text}" : "";
+        return known.Count == 0 ? "" : $" Limits: {string.Join("; ", known)} ({SheetWords.For(limits.Source)}{note}).";
+    }
+
+    private static IReadOnlyList<TableCell> Row(LengthDisplay display, FloorAnswer answer, PairEstimate pair)
+    {
+        Check? For(string kind) => answer.Checks.FirstOrDefault(c => c.Kind == kind && c.Points.Contains(pair.Left));
+        return
+        [
+            new TableCell($"{pair.Left} – {pair.Right}", PageType.CellStrong),
+            Cell(display, pair.SideShiftMetres, pair.USideShiftMetres, For("sideShift"), "left", "right"),
+            Cell(display, pair.StaggerMetres, pair.UStaggerMetres, For("stagger"), "left ahead", "right ahead"),
+            Cell(display, pair.WidthMetres, pair.UWidthMetres, For("width"), "", ""),
+            Cell(display, pair.HeightDifferenceMetres, pair.UHeightDifferenceMetres, For("heightDifference"), "left high", "right high"),
+        ];
+    }
+
+    private static TableCell Cell(LengthDisplay display, double? value, double? u, Check? check, string whenPositive, string whenNegative)
+    {
+        if (value is not { } metres)
+        {
+            return new TableCell("not measured", PageType.Small);
+        }
+
+        var number = display.Number(Math.Abs(metres));
+        var isNone = display.Rounded(metres) == Length.Zero;
+        var direction =
+            isNone ? ""
+            : metres > 0 ? whenPositive
+            : whenNegative;
+        var sure = u is { } standard ? $" {SheetWords.PlusMinus(display, ShownLengths.Coverage * standard)}" : "";
+        var words = $"{direction} {number}{sure}".Trim();
+        return check is null
+            ? new TableCell(words)
+            : new TableCell([(words, PageType.Cell), (SheetWords.For(check.Verdict), SheetWords.LetteringFor(check.Verdict))]);
+    }
+}

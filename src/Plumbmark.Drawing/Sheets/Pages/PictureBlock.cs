@@ -1,0 +1,27 @@
+using Plumbmark.Drawing.Pictures;
+using SkiaSharp;
+
+namespace Plumbmark.Drawing.Sheets.Pages;
+
+/// <summary>A picture, as wide as it may be and never taller than given.</summary>
+internal sealed class PictureBlock(Picture picture, double tallest) : Block
+{
+    public override double Height(double width) => (picture.Height * Scale(width)) + 4;
+
+    public override void Draw(SKCanvas canvas, double x, double y, double width)
+    {
+        var scale = Scale(width);
+        canvas.Save();
+        canvas.Translate((float)(x + ((width - (picture.Width * scale)) / 2)), (float)y);
+        canvas.Scale((float)scale);
+        var surface = new CanvasSurface(canvas);
+        foreach (var shape in picture.Shapes)
+        {
+            shape.DrawOn(surface);
+        }
+
+        canvas.Restore();
+    }
+
+    private double Scale(double width) => Math.Min(width / picture.Width, tallest / picture.Height);
+}

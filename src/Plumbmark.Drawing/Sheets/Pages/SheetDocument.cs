@@ -1,0 +1,93 @@
+using Plumbmark.Drawing.Pictures;
+using SkiaSharp;
+
+namespace Plumbmark.Drawing.Sheets.Pages;
+
+/// <summary>A whole sheet: its titles and blocks, written as PDF. The same document gives the same bytes.</summary>
+/// <param name="Title">What it is, such as "Frame sheet".</param>
+/// <param name="Subject">Whose it is: the car.</param>
+/// <param name="Options">Paper, date, version, author.</param>
+/// <param name="Blocks">What stands on it.</param>
+internal sealed record SheetDocument(string Title, string Subject, SheetOptions Options, IReadOnlyList<Block> Blocks)
+{
+    private static readonly Ink s_rule = new("page-rule", "#13262d", 1);
+    private static readonly Ink s_foot = new("page-foot", "#b4bec2", 0.6);
+
+    public byte[] Pdf()
+    {
+        var frame = PageFrame.Of(Options.Paper);
+        var pages = Pages(frame);
+        using var memory = new MemoryStream();
+        using (var stream = new SKManagedWStream(memory))
+        using (var document = SKDocument.CreatePdf(stream, Metadata()))
+        {
+            for (var number = 1; number <= pages.Count; number++)
+            {
+                var canvas = document.BeginPage((float)frame.Width, (float)frame.Height);
+                DrawPage(canvas, frame, pages[number - 1], number, pages.Count);
+                document.EndPage();
+            }
+
+            document.Close();
+        }
+
+        return memory.ToArray();
+    }
+
+    // Room kept at the top of every page for the running line of the second page and those after it.
+    private const double Running = 12;
+
+    /// <summary>How many pages it takes.</summary>
+    public int PageCount => Pages(PageFrame.Of(Options.Paper)).Count;
+
+    private IReadOnlyList<IReadOnlyList<PageBreaks.Placed>> Pages(PageFrame frame) =>
+        PageBreaks.Of([new HeadBlock(Title, Subject, DateText), .. Blocks], frame.TextWidth, frame.TextHeight - Running);
+
+    private string DateText => Options.Date.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
+
+    private SKDocumentPdfMetadata Metadata()
+    {
+        var day = Options.Date.ToDateTime(TimeOnly.MinValue, DateTimeKind.Utc);
+        return new SKDocumentPdfMetadata
+        {
+            Title = $"{Title}: {Subject}",
+            Author = Options.Author ?? "",
+            Subject = Title,
+            Creator = $"Plumbmark {Options.Version}",
+            Producer = "Plumbmark",
+            Creation = day,
+            Modified = day,
+            RasterDpi = 300,
+            EncodingQuality = 101,
+        };
+    }
+
+    private void DrawPage(SKCanvas canvas, PageFrame frame, IReadOnlyList<PageBreaks.Placed> blocks, int number, int count)
+    {
+        var surface = new CanvasSurface(canvas);
+        var (left, right) = (PageFrame.Beside, frame.Width - PageFrame.Beside);
+        var top = PageFrame.Top;
+        if (number > 1)
+        {
+            surface.Words(
+                new Spot(left, top),
+                Plate.Cut($"{Title} – {Subject}", PageType.Small, right - left - 80),
+                PageType.Small,
+                Anchor.Start
+            );
+            surface.Words(new Spot(right, top), DateText, PageType.Small, Anchor.End);
+            surface.Path([new(left, top + 4), new(right, top + 4)], false, s_foot);
+            top += Running;
+        }
+
+        foreach (var (block, y) in blocks)
+        {
+            block.Draw(canvas, left, top + y, frame.TextWidth);
+        }
+
+        var foot = frame.Height - PageFrame.Bottom + 14;
+        surface.Path([new(left, foot - 9), new(right, foot - 9)], false, s_rule);
+        surface.Words(new Spot(left, foot), Cautions.Foot, PageType.Small, Anchor.Start);
+        surface.Words(new Spot(right, foot), $"Plumbmark {Options.Version} · page {number} of {count}", PageType.Small, Anchor.End);
+    }
+}

@@ -1,0 +1,37 @@
+using Plumbmark.Inspection.Car;
+
+namespace Plumbmark.Drawing.Sheets;
+
+/// <summary>A reading in a few words.</summary>
+internal static class ReadingWords
+{
+    /// <summary>What was measured, without the value.</summary>
+    public static string What(Reading reading) =>
+        reading switch
+        {
+            Reading.Plan r => $"{r.From} to {r.To}",
+            Reading.Direct r => $"{r.From} to {r.To}, direct",
+            Reading.Height r => $"{r.Point} height",
+            Reading.Rise r => $"{r.To} above {r.From}",
+            Reading.Offset r => $"{r.Point} left of string {r.From} to {r.To}",
+            Reading.Drop r => $"{r.Point} dropped again",
+            _ => throw new System.Diagnostics.UnreachableException(),
+        };
+
+    /// <summary>What was read, as it was written down.</summary>
+    public static string Value(Reading reading)
+    {
+        var value = reading switch
+        {
+            Reading.Plan r => r.Value.AsTyped,
+            Reading.Direct r => r.Value.AsTyped,
+            Reading.Height r => r.Value.AsTyped,
+            Reading.Rise r => r.Value.AsTyped,
+            Reading.Offset r => r.Value.AsTyped,
+            Reading.Drop { Distance: { } distance } => $"{distance.AsTyped} away",
+            Reading.Drop r => $"{r.Dx?.AsTyped ?? "?"} forward, {r.Dy?.AsTyped ?? "?"} left",
+            _ => throw new System.Diagnostics.UnreachableException(),
+        };
+        return reading.StartAt is { } start ? $"{value} from {start.AsTyped}" : value;
+    }
+}

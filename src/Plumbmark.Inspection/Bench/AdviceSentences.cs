@@ -1,0 +1,164 @@
+using Plumbmark.Inspection.Floor;
+
+namespace Plumbmark.Inspection.Bench;
+
+/// <summary>The sentences of advice, all in one place.</summary>
+internal sealed class AdviceSentences(BenchCase part)
+{
+    private const int MostNext = 5;
+
+    private BenchText Text => part.Text;
+
+    public IEnumerable<string> Out(PartVerdict verdict)
+    {
+        foreach (var (value, comparison) in verdict.Out.OrderBy(o => o.Comparison.ProbabilityWithin))
+        {
+            yield return Sentence(value, comparison);
+        }
+
+        if (verdict.Out.Count == 0 && verdict.Verdict == Verdict.Out)
+        {
+            yield return "Its dimensions fit none of the book's types as new: it is bent, or of a type the book does not have.";
+        }
+    }
+
+    public IEnumerable<string> WrongType(VariantOdds type, PartVerdict verdict)
+    {
+        var fitted = part.Variant!.Odds.First(o => o.IsFittedToThisCar == true).Variant.Name;
+        var straight = type.Straight >= VariantAnswer.Recognised;
+        yield return straight
+            ? $"It is not bent: it is the {type.Variant.Name}, and this car's serial number calls for the {fitted}."
+            : $"It is the {type.Variant.Name}, bent, and this car's serial number calls for the {fitted}.";
+        yield return "A serial match is evidence, not proof: look for its number, keep a photo, and keep the part for the car it belongs to.";
+        foreach (var sentence in straight ? [] : Out(verdict))
+        {
+            yield return sentence;
+        }
+    }
+
+    public IEnumerable<string> Kept(IReadOnlyList<DimensionAnswer> dimensions)
+    {
+        var judged = dimensions.Count(d => d.Comparisons.Any(c => c.Verdict == Verdict.True));
+        yield return judged switch
+        {
+            1 => "The one dimension with a limit is within it.",
+            2 => "Both dimensions with a limit are within theirs.",
+            _ => $"All {judged} dimensions with a limit are within theirs.",
+        };
+        if (part.Variant?.Type is { } type)
+        {
+            yield return $"It is the {type.Variant.Name}.";
+        }
+
+        if (dimensions.SelectMany(d => d.Comparisons).Where(c => c.Verdict is not null).All(c => c.Against == ComparedWith.Mirror))
+        {
+            yield return "It was only compared with its partner: damage that is alike on both sides cannot be seen that way.";
+        }
+
+        if (dimensions.SelectMany(d => d.Comparisons).FirstOrDefault(c => c.PutDownTo is not null) is { } other)
+        {
+            yield return $"What differs from {other.PutDownTo} is put down to {other.PutDownTo}, which is out by measures of its own.";
+        }
+
+        if (part.Part.Is(PartCondition.PressedBefore))
+        {
+            yield return "It was straightened before: look it over every year, and renew it if it moves again.";
+        }
+
+        foreach (var dimension in dimensions.Where(d => d.Comparisons.All(c => c.Verdict is null)))
+        {
+            yield return $"{DimensionWords.Capital(dimension.Value.Dimension)} was measured but no limit is known for it.";
+        }
+    }
+
+    public IEnumerable<string> Open(PartVerdict verdict, IReadOnlyList<DimensionAnswer> dimensions)
+    {
+        if (dimensions.Count == 0)
+        {
+            yield return "Nothing has been measured on it yet.";
+            yield break;
+        }
+
+        foreach (var (value, comparison) in verdict.EitherSide)
+        {
+            yield return Sentence(value, comparison) + " Which of the two is out, this comparison cannot say.";
+        }
+
+        foreach (var pair in part.Variant is { Type: null } variant ? variant.LookAlikes : [])
+        {
+            yield return pair.Sentence;
+        }
+
+        foreach (var (value, comparison) in verdict.Open)
+        {
+            yield return Sentence(value, comparison);
+        }
+
+        if (dimensions.All(d => d.Comparisons.All(c => c.Limit is null)))
+        {
+            yield return "No limit is known for anything that was measured; numbers are shown, but no verdict.";
+        }
+        else if (verdict.Open.Count + verdict.EitherSide.Count == 0)
+        {
+            yield return "What was measured does not tell its shape yet.";
+        }
+    }
+
+    public IEnumerable<string> MeasureNext(PartVerdict verdict, IReadOnlyList<DimensionAnswer> dimensions) =>
+        Next(verdict, dimensions).Distinct(StringComparer.Ordinal).Take(MostNext);
+
+    public static string Worn(DimensionValue value) =>
+        value.Nature switch
+        {
+            DimensionNature.Clearance => "It is worn: renew pin or bush.",
+            DimensionNature.Grip => "The bore no longer grips its bush: renew the part, or have the bore made good.",
+            DimensionNature.Roundness => "The bore is worn oval or tapered: renew the bush, or the part where there is none.",
+            DimensionNature.Spring => "The spring is tired or of another sort: renew springs in pairs.",
+            _ => "It is worn: renew it.",
+        };
+
+    private IEnumerable<string> Next(PartVerdict verdict, IReadOnlyList<DimensionAnswer> dimensions)
+    {
+        foreach (var pair in part.Variant is { Type: null } variant ? variant.LookAlikes.Where(l => l.MeasureNext is not null) : [])
+        {
+            yield return $"Measure {DimensionWords.Name(pair.MeasureNext!)}: it tells {pair.First.Name} from {pair.Second.Name}.";
+        }
+
+        foreach (var (value, _) in verdict.EitherSide)
+        {
+            yield return $"Find the book's figure for {DimensionWords.Name(value.Dimension)}, or measure a third part: only that says which side is out.";
+        }
+
+        foreach (var (value, _) in verdict.Open.OrderByDescending(o => o.Comparison.U))
+        {
+            yield return $"Measure {DimensionWords.Name(value.Dimension)} again, twice if you can, with the sharpest tool you have.";
+        }
+
+        foreach (var figure in part.BookVariant?.Figures.Where(f => dimensions.All(d => d.Value.Dimension != f.Dimension)) ?? [])
+        {
+            yield return $"Measure {DimensionWords.Name(figure.Dimension)}: the book has a figure for it.";
+        }
+
+        foreach (var hint in PartGuide.For(part.Part.Kind).Where(g => dimensions.All(d => !g.IsSettledBy(d.Value))))
+        {
+            yield return hint.Sentence;
+        }
+    }
+
+    /// <summary>One comparison as a sentence: how much, against what, against which limit.</summary>
+    public string Sentence(DimensionValue value, Comparison comparison)
+    {
+        var off = Text.Signed(value.Quantity, comparison.Deviation, comparison.U);
+        var size = Text.Value(value.Quantity, comparison.Deviation, comparison.U);
+        var what = comparison.Against switch
+        {
+            ComparedWith.Book =>
+                $"{DimensionWords.Capital(value.Dimension)} is {off} from the book's figure for the {comparison.Reference}",
+            ComparedWith.Mirror =>
+                $"{DimensionWords.Capital(value.Dimension)} differs by {off} from {comparison.Reference ?? "the other side"}",
+            _ => $"{DimensionWords.Capital(value.Dimension)} is {size}",
+        };
+        var limit = comparison.Limit is { } l ? $", limit {Text.Value(value.Quantity, l.Si, Math.Min(l.Si / 10, comparison.U))}" : "";
+        return $"{what} ({Text.PlusMinus(value.Quantity, comparison.U)}{limit}): {VerdictWord.For(comparison.Verdict ?? Verdict.CannotTellYet)}.";
+    }
+}

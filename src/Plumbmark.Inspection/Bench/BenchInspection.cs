@@ -1,0 +1,91 @@
+using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Floor;
+
+namespace Plumbmark.Inspection.Bench;
+
+/// <summary>Is each part straight, which type is it, is it worth keeping? The one way from a car file to a <see cref="BenchAnswer"/>.</summary>
+public static class BenchInspection
+{
+    /// <summary>What the measures that stand say about every part. Never fails on a readable file: too little is an answer.</summary>
+    /// <param name="car">The car.</param>
+    /// <param name="book">Variants that the Book knows beside those of the car file; one of the same name in the file goes first.</param>
+    /// <param name="priors">What is believed of a part before it is measured.</param>
+    public static BenchAnswer Of(CarFile car, IReadOnlyList<PartVariant>? book = null, VariantPriors? priors = null)
+    {
+        IReadOnlyList<PartVariant> variants =
+        [
+            .. car.Parts.Variants,
+            .. (book ?? []).Where(b => car.Parts.Variants.All(v => v.Id != b.Id)),
+        ];
+        var text = new BenchText(car.Units);
+        var cases = car.Parts.Items.ToDictionary(
+            p => p.Id,
+            p =>
+            {
+                var reduction = Reduction.Of(p, car.Tools);
+                return new BenchCase(
+                    p,
+                    reduction,
+                    VariantIdentification.Of(p, reduction.Dimensions, variants, car.Car.Serial, priors),
+                    null,
+                    text
+                );
+            },
+            StringComparer.Ordinal
+        );
+        IReadOnlyList<PartAnswer> parts = [.. car.Parts.Items.Select(p => Answer(cases[p.Id] with { Partner = Partner(p, cases) }))];
+        return new BenchAnswer(VerdictOf(parts), Headline(parts), parts);
+    }
+
+    private static BenchCase? Partner(Part part, Dictionary<string, BenchCase> cases) =>
+        part.Mirror is { } mirror
+            ? cases.GetValueOrDefault(mirror)
+            // A partner that names this part is one even where this part does not name it back.
+            : cases.Values.FirstOrDefault(c => c.Part.Mirror == part.Id);
+
+    private static PartAnswer Answer(BenchCase part)
+    {
+        var verdict = PartVerdict.Of(part);
+        var dimensions = verdict.Dimensions;
+        var right = IsRight(part.Variant);
+        var advice = Advice.Of(part, verdict, dimensions, right);
+        return new PartAnswer(
+            part.Part,
+            verdict.Verdict,
+            advice.Disposition,
+            advice.Reasons,
+            dimensions,
+            part.Variant,
+            right,
+            advice.MeasureNext,
+            part.Reduction.Wanting,
+            Reminders.For(part.Part, advice.Disposition)
+        );
+    }
+
+    /// <summary>False only when the type is recognised and this car had another.</summary>
+    private static bool? IsRight(VariantAnswer? variant) =>
+        variant?.Type is not { } type ? null
+        : type.IsFittedToThisCar == false && !variant.Odds.Any(o => o.IsFittedToThisCar == true) ? null
+        : type.IsFittedToThisCar;
+
+    private static Verdict VerdictOf(IReadOnlyList<PartAnswer> parts) =>
+        parts.Any(p => p.Disposition is Disposition.Replace or Disposition.Straighten) ? Verdict.Out
+        : parts.Count > 0 && parts.All(p => p.Disposition == Disposition.Keep) ? Verdict.True
+        : Verdict.CannotTellYet;
+
+    private static string Headline(IReadOnlyList<PartAnswer> parts)
+    {
+        if (parts.Count == 0)
+        {
+            return "No part is on the bench yet.";
+        }
+
+        var counts =
+            from what in new[] { Disposition.Replace, Disposition.Straighten, Disposition.MeasureAgain, Disposition.Keep }
+            let count = parts.Count(p => p.Disposition == what)
+            where count > 0
+            select $"{DispositionWord.For(what)} {count}";
+        return $"{(parts.Count == 1 ? "One part" : $"{parts.Count} parts")}: {string.Join(", ", counts)}.";
+    }
+}

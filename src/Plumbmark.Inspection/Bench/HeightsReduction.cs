@@ -1,0 +1,68 @@
+using Plumbmark.Engine.Fits;
+using Plumbmark.Engine.Lengths;
+using Plumbmark.Engine.Uncertainty;
+
+namespace Plumbmark.Inspection.Bench;
+
+/// <summary>
+/// Heights of a clamped part square to its clamped face. A plane through the heights of the face says how the part really stands on the surface, so
+/// neither the face nor the clamping has to be perfect; what the plane itself leaves open counts in every height.
+/// </summary>
+internal static class HeightsReduction
+{
+    // One face in a hundred would stray this much by reading alone.
+    private const double NotFlat = 0.01;
+
+    public static void Add(ReductionWork work, Measure.Heights m)
+    {
+        var doubt = work.DoubtOf(m);
+        Point3[] face = [.. m.Face.Select(f => At(f.X, f.Y, f.Height))];
+        var fit = BestFit.Plane(face).FitOrNull;
+        if (fit is null)
+        {
+            work.Wanting.Add(
+                "The heights on the clamped face all lie on one line; take one more beside it, so that the tilt both ways is known."
+            );
+            return;
+        }
+
+        if (Math.Abs(fit.Plane.Normal.Z) < Math.Cos(Math.PI / 6))
+        {
+            work.Wanting.Add("The heights on the clamped face rise more steeply than 30 degrees; check where each was taken.");
+            return;
+        }
+
+        var (sigma, remark) = (doubt.ReadingMetres, default(string));
+        if (fit.Residuals.SigmaMetres is { } seen)
+        {
+            var squares = fit.Residuals.SumOfSquares / (sigma * sigma);
+            if (ChiSquare.UpperTail(squares, fit.Residuals.DegreesOfFreedom) < NotFlat)
+            {
+                sigma = Math.Max(sigma, seen);
+                remark = "The clamped face is not flat; heights are counted from its middle plane, and are less sure for it.";
+            }
+        }
+
+        foreach (var place in m.Places)
+        {
+            var p = At(place.X, place.Y, place.Height);
+            var plane = fit.UncertaintyUnder(p, sigma);
+            var u = Math.Sqrt((doubt.ReadingMetres * doubt.ReadingMetres) + (plane * plane));
+            work.Add(
+                new DimensionValue(
+                    place.Dimension,
+                    Quantity.Length,
+                    DimensionNature.Shape,
+                    fit.Plane.Distance(p),
+                    u,
+                    0,
+                    m.Tool,
+                    [m.Id],
+                    remark
+                )
+            );
+        }
+    }
+
+    private static Point3 At(Length x, Length y, Length height) => new(x.Metres, y.Metres, height.Metres);
+}

@@ -1,0 +1,59 @@
+namespace Plumbmark.Inspection.Bench;
+
+/// <summary>What a person calls the kinds of part, how they were made and what was seen on them.</summary>
+public static class PartWords
+{
+    /// <summary>A kind of part, in lower case.</summary>
+    public static string For(PartKind kind) =>
+        kind switch
+        {
+            PartKind.LowerWishbone => "lower wishbone",
+            PartKind.UpperWishbone => "upper wishbone",
+            PartKind.Upright => "upright",
+            PartKind.StubAxle => "stub axle",
+            PartKind.SteeringLever => "steering lever",
+            PartKind.FulcrumPin => "fulcrum pin",
+            PartKind.SpringSeat => "spring seat",
+            PartKind.CoilSpring => "coil spring",
+            PartKind.Trunnion => "trunnion",
+            PartKind.Bush => "bush or bore",
+            _ => "own part",
+        };
+
+    /// <summary>How a part was made; "not told how made" when unknown.</summary>
+    public static string For(PartMake? make) =>
+        make switch
+        {
+            PartMake.Pressed => "pressed",
+            PartMake.Fabricated => "fabricated",
+            PartMake.Forged => "forged",
+            PartMake.Cast => "cast",
+            PartMake.Machined => "machined",
+            _ => "not told how made",
+        };
+
+    /// <summary>What was seen on a part.</summary>
+    public static string For(PartCondition condition) =>
+        condition switch
+        {
+            PartCondition.Cracked => "cracked",
+            PartCondition.Kinked => "kinked",
+            PartCondition.Corroded => "corroded",
+            PartCondition.PressedBefore => "pressed before",
+            PartCondition.Welded => "welded",
+            PartCondition.Heated => "heated",
+            _ => "thread or seat damaged",
+        };
+
+    /// <summary>Which crack test was made.</summary>
+    public static string For(CrackTest test) =>
+        test switch
+        {
+            CrackTest.DyeClear => "dye penetrant, nothing found",
+            CrackTest.MagneticClear => "magnetic particles, nothing found",
+            _ => "no crack test yet",
+        };
+
+    /// <summary>The part as a sentence begins with it: its own name, or its kind and side.</summary>
+    public static string Title(Part part) => part.Card.Name ?? $"{For(part.Kind)} {part.Id}";
+}

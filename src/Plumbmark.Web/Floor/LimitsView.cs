@@ -1,0 +1,73 @@
+using Plumbmark.Engine.Lengths;
+using Plumbmark.Inspection.Car;
+using Plumbmark.Store;
+using Plumbmark.Web.Server;
+
+namespace Plumbmark.Web.Floor;
+
+/// <summary>The limits, as they stand or as they were typed.</summary>
+public sealed record LimitsView(OpenCar Car, string Mirror, string Height, string Point, string Source, string Note, FieldFaults Faults)
+{
+    /// <summary>The sources with their words.</summary>
+    public static IReadOnlyList<(string Value, string Text)> Sources { get; } =
+    [
+        (nameof(LimitSource.Factory), "the maker, for this car"),
+        (nameof(LimitSource.Practice), "what the trade uses"),
+        (nameof(LimitSource.Own), "my own choice"),
+    ];
+
+    /// <summary>What restorers commonly call square: a limit of practice, offered and never silently taken. Common practice, no source.</summary>
+    public static Limits Practice(LengthUnit units)
+    {
+        var limit = units == LengthUnit.Inch ? Length.FromFraction(0, 1, 8, LengthUnit.Inch) : Length.FromMillimetres(3);
+        return new Limits(limit, limit, limit, LimitSource.Practice, "what restorers commonly call square; not a factory figure");
+    }
+
+    /// <summary>The page for a request.</summary>
+    public static LimitsView Of(CarRequest request, FieldFaults? faults = null)
+    {
+        if (faults is not null)
+        {
+            return new LimitsView(
+                request.Car,
+                request.Field("mirror"),
+                request.Field("height"),
+                request.Field("point"),
+                request.Field("source"),
+                request.Field("note"),
+                faults
+            );
+        }
+
+        var limits = request.Car.File.Frame.Limits;
+        return new LimitsView(
+            request.Car,
+            limits?.Mirror?.AsTyped ?? "",
+            limits?.Height?.AsTyped ?? "",
+            limits?.Point?.AsTyped ?? "",
+            (limits?.Source ?? LimitSource.Own).ToString(),
+            limits?.Note ?? "",
+            new FieldFaults()
+        );
+    }
+
+    /// <summary>The limits in one sentence; null when there is none.</summary>
+    public static string? Words(Limits? limits)
+    {
+        if (limits is null || (limits.Mirror ?? limits.Height ?? limits.Point) is null)
+        {
+            return null;
+        }
+
+        var parts = new[] { ("sideways, fore and aft", limits.Mirror), ("in height", limits.Height), ("against the book", limits.Point) }
+            .Where(p => p.Item2 is not null)
+            .Select(p => $"{p.Item2} {p.Item1}");
+        var source = limits.Source switch
+        {
+            LimitSource.Factory => "the maker's limit",
+            LimitSource.Practice => "a limit of practice, not the maker's",
+            _ => "the owner's own limit",
+        };
+        return $"Out means more than {string.Join(", ", parts)}: {source}{(limits.Note is { } note ? $" ({note})" : "")}.";
+    }
+}

@@ -1,0 +1,40 @@
+using Microsoft.AspNetCore.Http;
+using Plumbmark.Inspection.Journal;
+using Plumbmark.Web.Server;
+
+namespace Plumbmark.Web.Floor;
+
+/// <summary>A reading is taken, or taken back. It is never changed.</summary>
+internal static class ReadingChanges
+{
+    public static IResult Take(CarRequest request)
+    {
+        var faults = new FieldFaults();
+        if (EntryForm.Read(request, "r0", faults) is not { } reading)
+        {
+            return Show.Again<FloorPage>(FloorView.Of(request, EntryForm.Sent(request, faults)));
+        }
+
+        // Kind and tool stay as they are for the next reading; the ends are picked anew.
+        var next = EntryForm.Sent(request, faults) with
+        {
+            Point = "",
+            From = "",
+            To = "",
+        };
+        return request.Keep(next.Address(request.Car.Id), car => [new Act.ReadingTaken(reading with { Id = ReadingNames.Next(car) })]);
+    }
+
+    public static IResult TakeBack(CarRequest request)
+    {
+        var id = request.Part("reading");
+        if (WithdrawalView.Of(request, new FieldFaults()) is not { } view)
+        {
+            return Show.NotFound("There is no such reading, or it was taken back before.");
+        }
+
+        var faults = view.Faults;
+        var reason = request.RequiredText("reason", "a reason", faults);
+        return faults.Any ? Show.Again<WithdrawalPage>(view) : request.Keep(request.Address("floor"), new Act.ReadingWithdrawn(id, reason));
+    }
+}

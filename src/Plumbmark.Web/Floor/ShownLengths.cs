@@ -1,0 +1,22 @@
+using Plumbmark.Engine.Lengths;
+using Plumbmark.Inspection.Car;
+
+namespace Plumbmark.Web.Floor;
+
+/// <summary>How computed lengths of a car are written: in its unit, no finer than its finest tool reads.</summary>
+internal static class ShownLengths
+{
+    /// <summary>Factor from a standard uncertainty to one that holds 95 times in 100 (JCGM 100:2008, G.1.3 with k = 2).</summary>
+    public const double Coverage = 2;
+
+    /// <summary>The display; 1/16 in or 1 mm when no tool tells its division.</summary>
+    public static LengthDisplay Of(CarFile car)
+    {
+        var divisions = car.Tools.Select(t => t.Division).OfType<Length>().Where(d => d > Length.Zero).ToList();
+        var finest =
+            divisions.Count > 0 ? divisions.Min()
+            : car.Units == LengthUnit.Inch ? Length.FromFraction(0, 1, 16, LengthUnit.Inch)
+            : Length.FromMillimetres(1);
+        return LengthDisplay.For(car.Units, finest);
+    }
+}

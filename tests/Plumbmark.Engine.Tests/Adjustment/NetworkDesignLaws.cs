@@ -1,0 +1,85 @@
+using CsCheck;
+using Plumbmark.Engine.Adjustment;
+using static Plumbmark.Engine.Adjustment.Observation;
+
+namespace Plumbmark.Engine.Tests.Adjustment;
+
+/// <summary>An update is worth the same as starting afresh.</summary>
+public class NetworkDesignLaws
+{
+    private static readonly Gen<(Network Network, Observation Reading)> s_case = Gen.Select(Gen.Int[0, 1_000_000], Gen.Int[0, 14])
+        .Select(
+            (seed, which) =>
+            {
+                var network = EveryKind.Of(new Random(seed));
+                return (network.Without(network.Observations[which].Id), network.Observations[which]);
+            }
+        )
+        .Where(c => c.Item2 is not DropDistance);
+
+    [Fact]
+    public void AddingAReading_EqualsTheDesignMadeWithIt() =>
+        s_case.Sample(c => Same(NetworkDesign.Of(c.Network.With(c.Reading)), NetworkDesign.Of(c.Network).With(c.Reading)), iter: 60);
+
+    [Fact]
+    public void LeavingAReadingOut_UndoesAddingIt() =>
+        s_case.Sample(c => Same(NetworkDesign.Of(c.Network), NetworkDesign.Of(c.Network).With(c.Reading).Without(c.Reading)), iter: 60);
+
+    [Fact]
+    public void Effect_ForetellsWhatAddingDoes() =>
+        s_case.Sample(
+            c =>
+            {
+                var design = NetworkDesign.Of(c.Network);
+                var (effect, after) = (design.Effect(c.Reading), design.With(c.Reading));
+                var random = new Random(7);
+                var gradient = Enumerable.Range(0, design.Count).Select(_ => random.NextDouble() - 0.5).ToArray();
+                var expected = design.Variance(gradient) - effect.Reduction(gradient);
+                Assert.Equal(after.Variance(gradient), expected, 1e-7 * design.Variance(gradient));
+                Assert.True(effect.Reduction(gradient) >= 0);
+            },
+            iter: 60
+        );
+
+    [Fact]
+    public void LoosePrior_ChangesNoUncertaintyThatReadingsDetermine()
+    {
+        var truth = Frames.Ladder(6, new Random(3));
+        var network = new Network(Frames.Sketched(truth), Frames.PlanLengths(truth, 0.0008, 1.7));
+        var fit = Assert.IsType<NetworkOutcome.Adjusted>(NetworkAdjustment.Solve(network)).Fit;
+        var design = NetworkDesign.Of(network);
+        var gradient = new double[design.Count];
+        var fitGradient = new double[fit.Covariance.Count];
+
+        // Length A.L to F.L, along its direction.
+        var (a, b) = (truth[0], truth[10]);
+        var d = double.Hypot(b.X - a.X, b.Y - a.Y);
+        foreach (
+            var (id, axis, value) in ((string, Axis, double)[])
+                [
+                    (a.Id, Axis.X, (a.X - b.X) / d),
+                    (a.Id, Axis.Y, (a.Y - b.Y) / d),
+                    (b.Id, Axis.X, (b.X - a.X) / d),
+                    (b.Id, Axis.Y, (b.Y - a.Y) / d),
+                ]
+        )
+        {
+            gradient[design.IndexOf(id, axis)] = value;
+            fitGradient[fit.Covariance.IndexOf(id, axis)!.Value] = value;
+        }
+
+        Assert.Equal(Math.Sqrt(fit.Covariance.Variance(fitGradient)), Math.Sqrt(design.Variance(gradient)), 1e-7);
+    }
+
+    private static void Same(NetworkDesign expected, NetworkDesign actual)
+    {
+        for (var i = 0; i < expected.Count; i++)
+        {
+            for (var j = 0; j < expected.Count; j++)
+            {
+                // Variances are at most a square decimetre, so this is seven digits of the loosest coordinate.
+                Assert.True(Math.Abs(expected[i, j] - actual[i, j]) < 1e-9, $"{i} {j}: {expected[i, j]} {actual[i, j]}");
+            }
+        }
+    }
+}
