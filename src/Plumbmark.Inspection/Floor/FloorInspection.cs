@@ -24,7 +24,7 @@ public static class FloorInspection
         var comparisons = SideComparisons.Of(car, solution.Network, new HashSet<string>(), words);
         List<Check> checks = [.. (evaluation?.Checks ?? []).Select(c => c.Check)];
         var next = NextReadings.Of(car, solution, checks, options);
-        var overall = OverallWords.Answer(new OverallCase(car, evaluation, [], [], [], comparisons, next), words);
+        var overall = OverallWords.Answer(new OverallCase(car, evaluation, [], [], solution.Floating, comparisons, next), words);
         return new FloorAnswer(
             overall,
             evaluation is null ? [] : FramePoints.Of(evaluation.Frame, evaluation.Contrasts, evaluation.Lie),
