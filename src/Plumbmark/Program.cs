@@ -6,6 +6,7 @@ var output = new Output(Console.OpenStandardOutput(), Console.Error);
 var root = new RootCommand("Is this frame true, is this part straight, and what should be measured next?")
 {
     CheckVerb.Command(output),
+    PlanVerb.Command(output),
     BenchVerb.Command(output),
     PressVerb.Command(output),
     RoadVerb.Command(output),
@@ -14,6 +15,7 @@ var root = new RootCommand("Is this frame true, is this part straight, and what 
     ImportVerb.Command(output),
     ExportVerb.Command(output),
     SchemaVerb.Command(output),
+    SheetVerb.Command(output),
 };
 ServeVerb.AddTo(root, output);
 var parsed = root.Parse(args);
