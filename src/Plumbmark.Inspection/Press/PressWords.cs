@@ -18,6 +18,12 @@ public sealed class PressWords
     /// <summary>A computed length with its unit, in metres.</summary>
     public string Text(double metres) => _show.Text(metres);
 
+    /// <summary>A computed length without its unit, for an axis that names it.</summary>
+    public string Number(double metres) => _show.Number(metres);
+
+    /// <summary>The unit shown: in or mm.</summary>
+    public string Unit => _show.Unit == LengthUnit.Inch ? "in" : "mm";
+
     /// <summary>A travel to press: rounded down to the dial, so that rounding never goes further.</summary>
     public string Travel(double metres) => _show.Text(metres - (_show.Division.Metres / 2));
 
