@@ -44,14 +44,7 @@ public static class PressSetUpDrawing
     }
 
     private static Shape.Path Bar(Spot left, Spot crown, Spot right, double depth) =>
-        new(
-            [left, crown, right, right.Moved(0, depth), crown.Moved(0, depth), left.Moved(0, depth)],
-            true,
-            Palette.Box with
-            {
-                Width = 2.2,
-            }
-        );
+        new([left, crown, right, right.Moved(0, depth), crown.Moved(0, depth), left.Moved(0, depth)], true, Palette.NoVerdict);
 
     private static Shape.Group Block(string name, Spot top, double depth, double bed)
     {

@@ -98,13 +98,8 @@ public static class TravelSetDrawing
             "bite",
             $"bite {text}: travel {bite.Record.Travel.AsTyped}, {words.Told(bite)}",
             [
-                new Shape.Circle(spot, 8, bite.Stops.Count > 0 ? Palette.Out : Palette.NoVerdict),
-                new Shape.Words(
-                    spot.Moved(0, 4),
-                    text,
-                    bite.Stops.Count > 0 ? Palette.Note with { Fill = "#ffffff" } : Palette.Note,
-                    Anchor.Middle
-                ),
+                new Shape.Circle(spot, 8, bite.Stops.Count > 0 ? Palette.Doubted : Palette.NoVerdict),
+                new Shape.Words(spot.Moved(0, 4), text, bite.Stops.Count > 0 ? Palette.DoubtedWord : Palette.Note, Anchor.Middle),
             ]
         );
     }

@@ -79,7 +79,7 @@ public sealed class PressDrawingTests
 
     private static double MiddleX(XElement group)
     {
-        var path = group.Descendants(s_svg + "path").Select(p => (string)p.Attribute("d")!).First();
+        var path = group.Descendants(s_svg + "polygon").Select(p => (string)p.Attribute("points")!).First();
         var numbers = System
             .Text.RegularExpressions.Regex.Matches(
                 path,
