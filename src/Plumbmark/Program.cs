@@ -9,6 +9,7 @@ var root = new RootCommand("Is this frame true, is this part straight, and what 
     PlanVerb.Command(output),
     AdjustVerb.Command(output),
     BenchVerb.Command(output),
+    PressVerb.Command(output),
     RoadVerb.Command(output),
     ServeVerb.Command(output),
     DemoVerb.Command(output),
