@@ -73,7 +73,13 @@ internal static class Speed
             from i in Enumerable.Range(0, spots.Count)
             from j in Enumerable.Range(i + 1, spots.Count - i - 1)
             where Frame.Plan(spots[i], spots[j]) < reach
-            select new PlanDistance($"p{i}-{j}", spots[i].Id, spots[j].Id, Frame.Plan(spots[i], spots[j]) + 0.0008 * Frame.Normal(random), 0.0008);
+            select new PlanDistance(
+                $"p{i}-{j}",
+                spots[i].Id,
+                spots[j].Id,
+                Frame.Plan(spots[i], spots[j]) + 0.0008 * Frame.Normal(random),
+                0.0008
+            );
         var heights = spots.Select((p, i) => new Height($"h{i}", p.Id, p.Z + 0.0008 * Frame.Normal(random), 0.0008));
         return new Network(Points(spots, random), [.. heights, .. lengths]);
     }

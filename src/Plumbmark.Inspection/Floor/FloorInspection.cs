@@ -22,11 +22,13 @@ public static class FloorInspection
             return Nothing(why);
         }
 
-        var frame = FramePlacing.InOwnAxes(MeasuredFrameOfFit.Of(car.Frame.Points, fit));
+        var frame = FramePlacing.InOwnAxes(MeasuredFrameOfFit.Of(car.Frame.Points, fit), []);
+        var explanations = FormComparison.Of(frame, Contrasts.Of(frame));
+        var damage = DamageReport.MovesOf(explanations);
+        frame = damage.Count > 0 ? FramePlacing.InOwnAxes(frame, damage) : frame;
         var contrasts = Contrasts.Of(frame);
-        var lie = FrameLie.Of(frame, contrasts);
+        var lie = FrameLie.Of(frame, contrasts, damage);
         var checks = FrameChecks.Of(frame, contrasts, lie, car.Frame.Limits);
-        var explanations = FormComparison.Of(frame, contrasts);
         var blind = FrameBlindSpots.Of(frame, contrasts, checks, car.Frame.Limits, words);
         var all = checks.Select(c => c.Check).ToList();
         return new FloorAnswer(

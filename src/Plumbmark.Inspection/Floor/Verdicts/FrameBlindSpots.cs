@@ -75,8 +75,7 @@ internal static class FrameBlindSpots
             return [];
         }
 
-        var lie = Enumerable.Range(0, Contrast.LieCount).Select(p => contrasts.All.Select(c => c.Lie[p]).ToArray());
-        var comparison = new GaussianComparison(contrasts.Values(), contrasts.Covariance(), lie);
+        var comparison = new GaussianComparison(contrasts.Values(), contrasts.Covariance(), contrasts.Lies());
         var shapes = DamageShapes.Of(frame).Where(s => !s.IsLookAlike && s.Form != DamageForm.Point).ToList();
         var effects = comparison.Effects([.. shapes.Select(s => contrasts.All.Select(c => c.ChangeBy(s.Moves[0])).ToArray())]);
         return shapes
