@@ -88,8 +88,10 @@ public static class RoadCurveDrawing
                 var left = At(LowMinutes * Minute, travel);
                 yield return new Shape.Line(left, new Spot(Width - RightRoom, left.Y), travel == 0 ? Palette.Rule : Palette.Measured);
                 var lines = travel == 0 ? new[] { "ride", "height" } : [words, display.LengthSize(travel)];
-                yield return new Shape.Words(new Spot(2, left.Y), lines[0], Palette.Note);
-                yield return new Shape.Words(new Spot(2, left.Y + 12), lines[1], Palette.Remark);
+                // The lowest pair stands above its line, clear of the angles below it.
+                var first = travel < 0 ? left.Y - 14 : left.Y;
+                yield return new Shape.Words(new Spot(2, first), lines[0], Palette.Note);
+                yield return new Shape.Words(new Spot(2, first + 12), lines[1], Palette.Remark);
             }
 
             yield return new Shape.Words(new Spot(LeftRoom, Above + Height + 30), $"← {less}", Palette.Remark);

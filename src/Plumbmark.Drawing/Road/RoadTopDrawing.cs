@@ -76,7 +76,7 @@ public static class RoadTopDrawing
             var shapes = new List<Shape> { new Shape.Words(new Spot(_options.Width / 2, 12), "front ↑", Palette.Remark, Anchor.Middle) };
             var (frontY, rearY) = (At(_wheels[0].Drawn.Centre).Y, At(_wheels[2].Drawn.Centre).Y);
             var middle = _options.Width / 2;
-            shapes.Add(new Shape.Line(new Spot(middle, frontY - 14), new Spot(middle, rearY + 26), Palette.Centre));
+            shapes.Add(new Shape.Line(new Spot(middle, frontY - 14), new Spot(middle, rearY + (WheelLength / 2) + 12), Palette.Centre));
             foreach (var (drawn, found) in _wheels)
             {
                 shapes.Add(Wheel(drawn.Centre, drawn.ToeInRadians, Palette.Should));
@@ -87,7 +87,7 @@ public static class RoadTopDrawing
             shapes.AddRange(Wheelbases((frontY + rearY) / 2));
             var remarks = Remarks().ToList();
             var (legend, bottom) = RoadLegend.Draw(
-                rearY + (WheelLength / 2) + 10,
+                rearY + (WheelLength / 2) + 18,
                 _options,
                 remarks,
                 (Palette.Frame, "as found"),
@@ -121,7 +121,11 @@ public static class RoadTopDrawing
             var turned = Math.Clamp(thrust.Value * _turns, -LargestTurn, LargestTurn);
             var from = new Spot(_options.Width / 2, rearY);
             yield return new Shape.Line(from, from.Moved(-Math.Tan(turned) * (rearY - frontY), frontY - rearY), Palette.Next);
-            yield return new Shape.Words(from.Moved(6, 18), $"thrust {RoadDisplay.Signed(thrust.Value)}", Palette.NextWord);
+            yield return new Shape.Words(
+                from.Moved(6, (WheelLength / 2) + 10),
+                $"thrust {RoadDisplay.Signed(thrust.Value)}",
+                Palette.NextWord
+            );
         }
 
         private IEnumerable<Shape> Wheelbases(double y)
