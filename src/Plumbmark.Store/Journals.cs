@@ -163,7 +163,11 @@ public sealed class Journals : IDisposable
     private void WriteAll(long car, CarFile file, Guid? entry, string? by)
     {
         var now = _clock.GetUtcNow();
-        Write(car, 0, file.Units, Fold.ActsOf(file).Select((act, i) => new JournalEntry(i == 0 && entry is { } name ? name : Guid.NewGuid(), now, by, act))
+        Write(
+            car,
+            0,
+            file.Units,
+            Fold.ActsOf(file).Select((act, i) => new JournalEntry(i == 0 && entry is { } name ? name : Guid.NewGuid(), now, by, act))
         );
     }
 
