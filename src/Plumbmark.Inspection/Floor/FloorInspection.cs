@@ -3,6 +3,7 @@ using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor.Comparing;
 using Plumbmark.Inspection.Floor.Forms;
 using Plumbmark.Inspection.Floor.Measured;
+using Plumbmark.Inspection.Floor.Planning;
 using Plumbmark.Inspection.Floor.Verdicts;
 
 namespace Plumbmark.Inspection.Floor;
@@ -13,9 +14,10 @@ public static class FloorInspection
     /// <summary>What the readings that stand say about the frame so far. Never fails on a readable file: too little is an answer.</summary>
     public static FloorAnswer Of(CarFile car, FloorOptions? options = null)
     {
-        _ = options;
+        options ??= FloorOptions.Default;
         var words = LengthWords.For(car);
-        if (NetworkAdjustment.Solve(ProvisionalNetwork.Of(car)).FitOrNull is not { } fit)
+        var solution = FrameSolution.Of(car);
+        if (solution.Fit is not { } fit)
         {
             var standing = car.StandingReadings.Count();
             var why = standing == 0 ? "No reading has been taken yet." : "The readings cannot be put together yet.";
@@ -47,11 +49,11 @@ public static class FloorInspection
             ],
             [],
             FramePairEstimates.Of(frame, all),
-            [],
+            SideComparisons.Of(car, solution.Network, new HashSet<string>(), words),
             DamageReport.Of(explanations, words),
             all,
             blind,
-            []
+            NextReadings.Of(car, solution, all, options)
         );
     }
 
