@@ -1,3 +1,4 @@
+using Plumbmark.Web.Bench;
 using Plumbmark.Web.Floor;
 using Plumbmark.Web.Server;
 using Plumbmark.Web.Shed;
@@ -8,5 +9,5 @@ namespace Plumbmark.Web;
 public static class Rooms
 {
     /// <summary>The rooms in the order of the bottom navigation: Shed, Book, Floor, Bench, Press, Road, Sheet.</summary>
-    public static IReadOnlyList<Room> All { get; } = [ShedRoom.Room, FloorRoom.Room];
+    public static IReadOnlyList<Room> All { get; } = [ShedRoom.Room, FloorRoom.Room, BenchRoom.Room];
 }
