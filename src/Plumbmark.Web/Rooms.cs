@@ -2,6 +2,7 @@ using Plumbmark.Web.Bench;
 using Plumbmark.Web.Floor;
 using Plumbmark.Web.Server;
 using Plumbmark.Web.Shed;
+using Plumbmark.Web.Sheet;
 
 namespace Plumbmark.Web;
 
@@ -9,5 +10,5 @@ namespace Plumbmark.Web;
 public static class Rooms
 {
     /// <summary>The rooms in the order of the bottom navigation: Shed, Book, Floor, Bench, Press, Road, Sheet.</summary>
-    public static IReadOnlyList<Room> All { get; } = [ShedRoom.Room, FloorRoom.Room, BenchRoom.Room];
+    public static IReadOnlyList<Room> All { get; } = [ShedRoom.Room, FloorRoom.Room, BenchRoom.Room, SheetRoom.Room];
 }

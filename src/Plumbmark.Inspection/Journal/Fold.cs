@@ -39,7 +39,7 @@ public static class Fold
             yield return new Act.ReadingTaken(reading);
         }
 
-        foreach (var act in BenchFold.ActsOf(file.Parts).Concat(file.Press.SelectMany(PressJobs.ActsOf)))
+        foreach (var act in BenchFold.ActsOf(file.Parts).Concat(file.Press.SelectMany(PressJobs.ActsOf)).Concat(RoadFold.ActsOf(file.Road)))
         {
             yield return act;
         }
@@ -86,6 +86,10 @@ public static class Fold
             or Act.VariantRemoved => car with
             {
                 Parts = BenchFold.After(car.Parts, act),
+            },
+            Act.RoadDescribed or Act.PartFound or Act.PartTakenBack or Act.WheelRead or Act.WheelReadingWithdrawn => car with
+            {
+                Road = RoadFold.After(car.Road, act),
             },
             _ => car,
         };
