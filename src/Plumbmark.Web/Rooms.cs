@@ -1,3 +1,4 @@
+using Plumbmark.Web.Bench;
 using Plumbmark.Web.Floor;
 using Plumbmark.Web.Road;
 using Plumbmark.Web.Server;
@@ -14,6 +15,7 @@ public static class Rooms
     [
         ShedRoom.Room,
         FloorRoom.Room,
+        BenchRoom.Room,
         RoadRoom.Room,
         SheetRoom.Room,
     ];
