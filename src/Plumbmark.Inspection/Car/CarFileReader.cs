@@ -2,6 +2,8 @@ using System.Text.Json;
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Bench;
 using Plumbmark.Inspection.Bench.Json;
+using Plumbmark.Inspection.Book;
+using Plumbmark.Inspection.Book.Json;
 using Plumbmark.Inspection.Car.Json;
 using Plumbmark.Inspection.Press;
 
@@ -48,6 +50,7 @@ public static class CarFileReader
         var readings = Located(fields, "readings", ReadingJson.Read, r => r.Id, faults, units);
         var press = Located(fields, "press", PressJson.Read, j => j.Id, faults, units);
         var parts = fields.Group("parts") is { } partFields ? PartsJson.Read(partFields) : PartsSection.Empty;
+        var book = fields.Group("book") is { } bookFields ? BookSectionJson.Read(bookFields) : BookSection.Empty;
         fields.RefuseOthers();
 
         CarFileChecks.Points(points, faults);
@@ -62,6 +65,7 @@ public static class CarFileReader
         {
             Press = [.. press.Select(j => j.Value)],
             Parts = parts,
+            Book = book,
         };
     }
 
