@@ -15,13 +15,29 @@ internal static class FloorSimulation
         Row(frames, "good", null, (r, d) => new TrueFrame(d));
         Row(frames, "good, no heights", null, (r, d) => new TrueFrame(d), new SurveyStyle { Heights = false });
         Row(frames, "good, lean", null, (r, d) => new TrueFrame(d).Lean(0.01, 0.01));
-        Row(frames, "sidesway step", "sidesway", (r, d) => new TrueFrame(d).Sidesway(r.Next(1, d.Stations.Count / 2), Sign(r) * Twice, false));
-        Row(frames, "sidesway grows", "sidesway", (r, d) => new TrueFrame(d).Sidesway(r.Next(1, (d.Stations.Count - 1) / 2 + 1), Sign(r) * Twice, true));
+        Row(
+            frames,
+            "sidesway step",
+            "sidesway",
+            (r, d) => new TrueFrame(d).Sidesway(r.Next(1, d.Stations.Count / 2), Sign(r) * Twice, false)
+        );
+        Row(
+            frames,
+            "sidesway grows",
+            "sidesway",
+            (r, d) => new TrueFrame(d).Sidesway(r.Next(1, (d.Stations.Count - 1) / 2 + 1), Sign(r) * Twice, true)
+        );
         Row(frames, "diamond", "diamond", (r, d) => new TrueFrame(d).Diamond(Sign(r) * Twice));
         Row(frames, "mash", "mash", (r, d) => new TrueFrame(d).Mash(r.Next(1, d.Stations.Count / 2), r.Next(2) == 0, Twice));
         Row(frames, "twist", "twist", (r, d) => new TrueFrame(d).Twist(Sign(r) * Twice));
         Row(frames, "sag one side", "sag", (r, d) => new TrueFrame(d).Sag(r.Next(2, d.Stations.Count - 2), Twice, r.Next(2) == 0));
-        Row(frames, "sag both, book", "sag", (r, d) => new TrueFrame(d).Sag(r.Next(2, d.Stations.Count - 2), Twice, null), new SurveyStyle { Book = true });
+        Row(
+            frames,
+            "sag both, book",
+            "sag",
+            (r, d) => new TrueFrame(d).Sag(r.Next(2, d.Stations.Count - 2), Twice, null),
+            new SurveyStyle { Book = true }
+        );
         Row(frames, "mount, symmetry", "pair", Bent);
         Row(frames, "mount, book", "point", Bent, new SurveyStyle { Book = true });
         Console.WriteLine($"{clock.Elapsed.TotalSeconds:F1} s");

@@ -3,6 +3,7 @@ using Plumbmark.Simulations;
 // dotnet run -c Release --project bench/Plumbmark.Simulations -- NAME > bench/results/NAME.txt
 var simulations = new Dictionary<string, Action<TextWriter>>(StringComparer.Ordinal)
 {
+    ["bench"] = BenchSimulation.Run,
     ["floor"] = _ => FloorSimulation.Run(args.Length > 1 ? int.Parse(args[1]) : 2000),
     ["press"] = PressSimulation.Run,
     ["speed"] = Speed.Run,

@@ -1,3 +1,4 @@
+using System.Buffers.Binary;
 using Microsoft.Data.Sqlite;
 
 namespace Plumbmark.Store;
@@ -22,7 +23,7 @@ internal static class JournalFile
             }
 
             RefuseWhatIsNotOurs(full, steps.Count);
-            connection = Connect(full, SqliteOpenMode.ReadWriteCreate);
+            connection = Connect(full);
             Pragmas.Apply(connection);
             Pragmas.UseWriteAheadLog(connection);
             RefuseDamaged(connection);
@@ -64,12 +65,12 @@ internal static class JournalFile
             e
         );
 
-    private static SqliteConnection Connect(string path, SqliteOpenMode mode)
+    private static SqliteConnection Connect(string path)
     {
         var text = new SqliteConnectionStringBuilder
         {
             DataSource = path,
-            Mode = mode,
+            Mode = SqliteOpenMode.ReadWriteCreate,
             Pooling = false, // one connection lives as long as the shed; a pool would keep the file open after it
         };
         var connection = new SqliteConnection(text.ToString());
@@ -77,41 +78,42 @@ internal static class JournalFile
         return connection;
     }
 
-    /// <summary>Looks at an existing file without any right to write, so that a foreign or newer file is left exactly as it is.</summary>
+    /// <summary>
+    /// Reads the header of an existing file without SQLite, which would put files of its own beside it: a foreign or newer file is left
+    /// exactly as it is. Places in the header after "Database File Format", sqlite.org/fileformat2.html, section 1.3.
+    /// </summary>
     private static void RefuseWhatIsNotOurs(string path, int newest)
     {
-        if (!File.Exists(path) || new FileInfo(path).Length == 0)
+        const int SchemaCookie = 40;
+        const int UserVersion = 60;
+        const int ApplicationId = 68;
+        Span<byte> header = stackalloc byte[100];
+        var read = File.Exists(path) ? ReadHeader(path, header) : 0;
+        if (read == 0)
         {
             return;
         }
 
-        RefuseWithoutHeader(path);
-        using var connection = Connect(path, SqliteOpenMode.ReadOnly);
-        var id = (long)connection.One("PRAGMA application_id")!;
-        var tables = (long)connection.One("SELECT count(*) FROM sqlite_schema")!;
-        if (id != Pragmas.ApplicationId && tables > 0)
+        if (read < header.Length || !header.StartsWith("SQLite format 3\0"u8))
         {
-            throw new StoreUnusableException(
-                $"The file \"{path}\" is a database of another program. It has not been touched; name another file."
-            );
+            throw new StoreUnusableException($"The file \"{path}\" is not a Plumbmark journal. It has not been touched; name another file.");
         }
 
-        Migrations.RefuseNewer(path, Migrations.VersionOf(connection), newest);
+        // A journal whose beginning still stands in its write-ahead log has neither id nor schema in the file itself.
+        var id = BinaryPrimitives.ReadInt32BigEndian(header[ApplicationId..]);
+        var isBlank = id == 0 && BinaryPrimitives.ReadInt32BigEndian(header[SchemaCookie..]) == 0;
+        if (id != Pragmas.ApplicationId && !isBlank)
+        {
+            throw new StoreUnusableException($"The file \"{path}\" is a database of another program. It has not been touched; name another file.");
+        }
+
+        Migrations.RefuseNewer(path, BinaryPrimitives.ReadInt32BigEndian(header[UserVersion..]), newest);
     }
 
-    private static void RefuseWithoutHeader(string path)
+    private static int ReadHeader(string path, Span<byte> header)
     {
         using var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
-        Span<byte> header = stackalloc byte[16];
-        if (
-            file.ReadAtLeast(header, header.Length, throwOnEndOfStream: false) < header.Length
-            || !header.SequenceEqual("SQLite format 3\0"u8)
-        )
-        {
-            throw new StoreUnusableException(
-                $"The file \"{path}\" is not a Plumbmark journal. It has not been touched; name another file."
-            );
-        }
+        return file.ReadAtLeast(header, header.Length, throwOnEndOfStream: false);
     }
 
     private static void RefuseDamaged(SqliteConnection connection)

@@ -1,4 +1,5 @@
 using Microsoft.Data.Sqlite;
+using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Journal;
 
@@ -128,7 +129,7 @@ public sealed class Journals : IDisposable
                 .Match<Appended>(
                     _ =>
                     {
-                        Write(id, car.Sequence, fresh);
+                        Write(id, car.Sequence, after.File.Units, fresh);
                         _cache[id] = after;
                         return new Appended.Kept(after, [.. after.Entries.Skip(car.Entries.Count)]);
                     },
@@ -162,14 +163,11 @@ public sealed class Journals : IDisposable
     private void WriteAll(long car, CarFile file, Guid? entry, string? by)
     {
         var now = _clock.GetUtcNow();
-        Write(
-            car,
-            0,
-            Fold.ActsOf(file).Select((act, i) => new JournalEntry(i == 0 && entry is { } name ? name : Guid.NewGuid(), now, by, act))
+        Write(car, 0, file.Units, Fold.ActsOf(file).Select((act, i) => new JournalEntry(i == 0 && entry is { } name ? name : Guid.NewGuid(), now, by, act))
         );
     }
 
-    private void Write(long car, long last, IEnumerable<JournalEntry> entries)
+    private void Write(long car, long last, LengthUnit units, IEnumerable<JournalEntry> entries)
     {
         const string Insert =
             "INSERT INTO entry (car, sequence, together, id, at, by, act) VALUES ($car, $sequence, $together, $id, $at, $by, $act)";
@@ -184,7 +182,7 @@ public sealed class Journals : IDisposable
                 ("$id", entry.Id.ToString("D")),
                 ("$at", Text(entry.At)),
                 ("$by", entry.By),
-                ("$act", System.Text.Encoding.UTF8.GetString(ActJson.Write(entry.Act)))
+                ("$act", System.Text.Encoding.UTF8.GetString(ActJson.Write(entry.Act, units)))
             );
         }
     }

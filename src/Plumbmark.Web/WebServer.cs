@@ -74,9 +74,7 @@ public static class WebServer
         services.AddSingleton<FloorAnswers>();
         services.AddRoutingCore();
         services.AddRazorComponents();
-        services.AddLogging(logging =>
-            logging.SetMinimumLevel(LogLevel.Warning).AddConsole(o => o.LogToStandardErrorThreshold = LogLevel.Trace)
-        );
+        services.AddLogging(Log);
         services.Configure<FormOptions>(form =>
         {
             form.ValueLengthLimit = 64 * 1024;

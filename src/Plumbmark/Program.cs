@@ -6,6 +6,9 @@ var output = new Output(Console.OpenStandardOutput(), Console.Error);
 var root = new RootCommand("Is this frame true, is this part straight, and what should be measured next?")
 {
     CheckVerb.Command(output),
+    PlanVerb.Command(output),
+    BenchVerb.Command(output),
+    RoadVerb.Command(output),
     ServeVerb.Command(output),
     DemoVerb.Command(output),
     ImportVerb.Command(output),

@@ -8,10 +8,12 @@ namespace Plumbmark.Journeys;
 public sealed class AppProcess : IAsyncDisposable
 {
     private readonly Process _process;
+    private readonly bool _keepFolder;
 
-    private AppProcess(Process process, string folder, string address)
+    private AppProcess(Process process, string folder, bool keepFolder, string address)
     {
         _process = process;
+        _keepFolder = keepFolder;
         Folder = folder;
         Address = address;
     }
@@ -25,7 +27,9 @@ public sealed class AppProcess : IAsyncDisposable
     private static string Binary => Path.Combine(AppContext.BaseDirectory, "plumbmark.dll");
 
     /// <summary>Starts the app and waits for the address that it prints.</summary>
-    public static async Task<AppProcess> Start(string? folder = null)
+    /// <param name="folder">A folder with a journal from before; a new one when null.</param>
+    /// <param name="keepFolder">Whether the folder outlives the app, to start another one on it.</param>
+    public static async Task<AppProcess> Start(string? folder = null, bool keepFolder = false)
     {
         folder ??= Directory.CreateTempSubdirectory("plumbmark-journey-").FullName;
         var process = Begin(folder, "serve", "--data", Path.Combine(folder, "plumbmark.db"), "--port", "0");
@@ -33,7 +37,7 @@ public sealed class AppProcess : IAsyncDisposable
         {
             if (line.Split(' ').FirstOrDefault(w => w.StartsWith("http://", StringComparison.Ordinal)) is { } address)
             {
-                return new AppProcess(process, folder, address.TrimEnd('/'));
+                return new AppProcess(process, folder, keepFolder, address.TrimEnd('/'));
             }
         }
 
@@ -65,7 +69,10 @@ public sealed class AppProcess : IAsyncDisposable
         }
 
         _process.Dispose();
-        await Task.Run(() => Directory.Delete(Folder, recursive: true));
+        if (!_keepFolder)
+        {
+            await Task.Run(() => Directory.Delete(Folder, recursive: true));
+        }
     }
 
     private static Process Begin(string folder, params string[] arguments)

@@ -45,7 +45,7 @@ public sealed class NetworkDesign
     /// <param name="looseSigmaMetres">Standard uncertainty of the loose prior.</param>
     public static NetworkDesign Of(Network network, NetworkFit? at = null, double looseSigmaMetres = LooseSigmaMetres)
     {
-        var compiled = NetworkCompiler.Compile(DesignPriors.Add(network, at, looseSigmaMetres));
+        var compiled = NetworkCompiler.CompileDesign(DesignPriors.Add(network, at, looseSigmaMetres));
         var x = Starts.SketchStart.Of(compiled);
         foreach (var point in compiled.Points.Where(p => p.DropError >= 0))
         {
@@ -144,7 +144,9 @@ public sealed class NetworkDesign
         Span<double> slots = stackalloc double[CompiledNetwork.Stride];
         columns.Fill(-1);
         var point = _network.Points[row.A];
-        var floor = observation is Observation.Height { Floor: { } map } ? map(point.Base(0, _x) + _network.Origin[0], point.Base(1, _x) + _network.Origin[1]) : 0;
+        var floor = observation is Observation.Height { Floor: { } map }
+            ? map(point.Base(0, _x) + _network.Origin[0], point.Base(1, _x) + _network.Origin[1])
+            : 0;
         RowModel.Columns(_network, row, columns);
         RowModel.Derivatives(_network, row, floor, _x, slots);
         var a = new double[_network.UnknownCount];

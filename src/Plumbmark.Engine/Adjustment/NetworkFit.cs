@@ -67,7 +67,12 @@ public sealed class NetworkFit
     /// |w| in a group is the same. With one redundancy that is every checked reading.
     /// </summary>
     public IReadOnlyList<IReadOnlyList<string>> TiedReadings() =>
-        [.. Adjustment.TiedReadings.Of(State).Select(g => g.Select(ReadingId).Distinct(StringComparer.Ordinal).ToList()).Where(g => g.Count > 1)];
+        [
+            .. Adjustment
+                .TiedReadings.Of(State)
+                .Select(g => g.Select(ReadingId).Distinct(StringComparer.Ordinal).ToList())
+                .Where(g => g.Count > 1),
+        ];
 
     /// <summary>How far each coordinate moves for each metre by which a reading is wrong.</summary>
     /// <remarks>

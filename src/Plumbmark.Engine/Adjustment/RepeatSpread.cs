@@ -65,7 +65,8 @@ public sealed record RepeatSpread(double SigmaMetres, double DegreesOfFreedom)
     public RepeatSpread Update(double defaultSigmaMetres, double defaultDegreesOfFreedom = DefaultDegreesOfFreedom)
     {
         var worth = DegreesOfFreedom + defaultDegreesOfFreedom;
-        var variance = (DegreesOfFreedom * SigmaMetres * SigmaMetres + defaultDegreesOfFreedom * defaultSigmaMetres * defaultSigmaMetres) / worth;
+        var variance =
+            (DegreesOfFreedom * SigmaMetres * SigmaMetres + defaultDegreesOfFreedom * defaultSigmaMetres * defaultSigmaMetres) / worth;
         return new RepeatSpread(Math.Sqrt(variance), worth);
     }
 }

@@ -15,7 +15,11 @@ internal static class TiedReadings
         var rows = Enumerable.Range(0, state.Network.RowCount).Where(i => state.Network.Rows[i].Observation >= 0).ToList();
         var redundancy = rows.ToDictionary(i => i, i => 1 - state.Leverage(i));
         var group = rows.ToDictionary(i => i, i => i);
-        foreach (var neighbours in rows.Where(i => redundancy[i] > Perfect).SelectMany(i => Touched(state, i).Select(p => (p, i))).GroupBy(t => t.p, t => t.i))
+        foreach (
+            var neighbours in rows.Where(i => redundancy[i] > Perfect)
+                .SelectMany(i => Touched(state, i).Select(p => (p, i)))
+                .GroupBy(t => t.p, t => t.i)
+        )
         {
             var list = neighbours.ToList();
             for (var a = 0; a < list.Count; a++)

@@ -4,8 +4,9 @@ namespace Plumbmark.Engine.Hypotheses;
 /// <remarks>Holds Dᵀ M D and Dᵀ M r of all of them, so that thousands of combinations cost a small solution each.</remarks>
 public sealed class EffectSet
 {
-    // An effect known no better than to a metre per unit is not seen at all.
-    private const double LeastInformationPerMetre2 = 1;
+    // An effect known no better than to a tenth per unit (0.1 m of damage, a tenth of slope or scale) is not seen at all: what little
+    // there is comes from the noise of the coordinates that its column is made of.
+    internal const double LeastInformation = 100;
 
     private readonly double[,] _gram;
     private readonly double[] _rhs;
@@ -13,7 +14,7 @@ public sealed class EffectSet
     internal EffectSet(double[,] gram, double[] rhs) => (_gram, _rhs) = (gram, rhs);
 
     /// <summary>Whether the values could show this effect at all.</summary>
-    public bool IsSeen(int effect) => _gram[effect, effect] > LeastInformationPerMetre2;
+    public bool IsSeen(int effect) => _gram[effect, effect] > LeastInformation;
 
     /// <summary>Standard uncertainty of the amount of one effect fitted alone; infinite when the values cannot show it.</summary>
     public double UncertaintyAlone(int effect) => IsSeen(effect) ? 1 / Math.Sqrt(_gram[effect, effect]) : double.PositiveInfinity;

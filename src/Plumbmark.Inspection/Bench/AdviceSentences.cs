@@ -39,7 +39,12 @@ internal sealed class AdviceSentences(BenchCase part)
     public IEnumerable<string> Kept(IReadOnlyList<DimensionAnswer> dimensions)
     {
         var judged = dimensions.Count(d => d.Comparisons.Any(c => c.Verdict == Verdict.True));
-        yield return $"{(judged == 1 ? "The one dimension" : $"All {judged} dimensions")} with a limit {(judged == 1 ? "is" : "are")} within it.";
+        yield return judged switch
+        {
+            1 => "The one dimension with a limit is within it.",
+            2 => "Both dimensions with a limit are within theirs.",
+            _ => $"All {judged} dimensions with a limit are within theirs.",
+        };
         if (part.Variant?.Type is { } type)
         {
             yield return $"It is the {type.Variant.Name}.";
@@ -50,6 +55,11 @@ internal sealed class AdviceSentences(BenchCase part)
             yield return "It was only compared with its partner: damage that is alike on both sides cannot be seen that way.";
         }
 
+        if (dimensions.SelectMany(d => d.Comparisons).FirstOrDefault(c => c.PutDownTo is not null) is { } other)
+        {
+            yield return $"What differs from {other.PutDownTo} is put down to {other.PutDownTo}, which is out by measures of its own.";
+        }
+
         if (part.Part.Is(PartCondition.PressedBefore))
         {
             yield return "It was straightened before: look it over every year, and renew it if it moves again.";
@@ -57,7 +67,7 @@ internal sealed class AdviceSentences(BenchCase part)
 
         foreach (var dimension in dimensions.Where(d => d.Comparisons.All(c => c.Verdict is null)))
         {
-            yield return $"{Capital(ReductionWork.Name(dimension.Value.Dimension))} was measured but no limit is known for it.";
+            yield return $"{DimensionWords.Capital(dimension.Value.Dimension)} was measured but no limit is known for it.";
         }
     }
 
@@ -111,22 +121,22 @@ internal sealed class AdviceSentences(BenchCase part)
     {
         foreach (var pair in part.Variant is { Type: null } variant ? variant.LookAlikes.Where(l => l.MeasureNext is not null) : [])
         {
-            yield return $"Measure {ReductionWork.Name(pair.MeasureNext!)}: it tells {pair.First.Name} from {pair.Second.Name}.";
+            yield return $"Measure {DimensionWords.Name(pair.MeasureNext!)}: it tells {pair.First.Name} from {pair.Second.Name}.";
         }
 
         foreach (var (value, _) in verdict.EitherSide)
         {
-            yield return $"Find the book's figure for {ReductionWork.Name(value.Dimension)}, or measure a third part: only that says which side is out.";
+            yield return $"Find the book's figure for {DimensionWords.Name(value.Dimension)}, or measure a third part: only that says which side is out.";
         }
 
         foreach (var (value, _) in verdict.Open.OrderByDescending(o => o.Comparison.U))
         {
-            yield return $"Measure {ReductionWork.Name(value.Dimension)} again, twice if you can, with the sharpest tool you have.";
+            yield return $"Measure {DimensionWords.Name(value.Dimension)} again, twice if you can, with the sharpest tool you have.";
         }
 
         foreach (var figure in part.BookVariant?.Figures.Where(f => dimensions.All(d => d.Value.Dimension != f.Dimension)) ?? [])
         {
-            yield return $"Measure {ReductionWork.Name(figure.Dimension)}: the book has a figure for it.";
+            yield return $"Measure {DimensionWords.Name(figure.Dimension)}: the book has a figure for it.";
         }
 
         foreach (var hint in PartGuide.For(part.Part.Kind).Where(g => dimensions.All(d => !g.IsSettledBy(d.Value))))
@@ -143,14 +153,12 @@ internal sealed class AdviceSentences(BenchCase part)
         var what = comparison.Against switch
         {
             ComparedWith.Book =>
-                $"{Capital(ReductionWork.Name(value.Dimension))} is {off} from the book's figure for the {comparison.Reference}",
+                $"{DimensionWords.Capital(value.Dimension)} is {off} from the book's figure for the {comparison.Reference}",
             ComparedWith.Mirror =>
-                $"{Capital(ReductionWork.Name(value.Dimension))} differs by {off} from {comparison.Reference ?? "the other side"}",
-            _ => $"{Capital(ReductionWork.Name(value.Dimension))} is {size}",
+                $"{DimensionWords.Capital(value.Dimension)} differs by {off} from {comparison.Reference ?? "the other side"}",
+            _ => $"{DimensionWords.Capital(value.Dimension)} is {size}",
         };
         var limit = comparison.Limit is { } l ? $", limit {Text.Value(value.Quantity, l.Si, Math.Min(l.Si / 10, comparison.U))}" : "";
         return $"{what} ({Text.PlusMinus(value.Quantity, comparison.U)}{limit}): {VerdictWord.For(comparison.Verdict ?? Verdict.CannotTellYet)}.";
     }
-
-    private static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
 }

@@ -92,6 +92,7 @@ public static class BenchAnswerJson
                 j.WriteString("limitNote", c.Limit?.Note);
                 Number(j, "probabilityWithin", c.ProbabilityWithin);
                 j.WriteString("verdict", c.Verdict is { } verdict ? VerdictWord.For(verdict) : null);
+                j.WriteOptional("putDownTo", c.PutDownTo);
                 j.WriteEndObject();
             }
         );

@@ -21,4 +21,8 @@ internal sealed record BenchCase(Part Part, Reduction Reduction, VariantAnswer? 
     /// <summary>Whether this part and its partner are known to be of different types, so that comparing them says nothing.</summary>
     public bool IsOfAnotherTypeThanPartner =>
         Variant?.Type is { } own && Partner?.Variant?.Type is { } other && own.Variant.Id != other.Variant.Id;
+
+    /// <summary>The book has more than one type, or one that does not fit, and the measures do not say which it is.</summary>
+    public bool IsTypeInDoubt =>
+        Variant is { Compared: > 0 } variant && variant.Type is null && variant.NoneOrBent < VariantAnswer.Recognised;
 }

@@ -45,8 +45,8 @@ public static class BenchInspection
 
     private static PartAnswer Answer(BenchCase part)
     {
-        var dimensions = PartComparisons.Of(part);
-        var verdict = PartVerdict.Of(part, dimensions);
+        var verdict = PartVerdict.Of(part);
+        var dimensions = verdict.Dimensions;
         var right = IsRight(part.Variant);
         var advice = Advice.Of(part, verdict, dimensions, right);
         return new PartAnswer(

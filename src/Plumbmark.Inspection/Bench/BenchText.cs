@@ -28,7 +28,12 @@ public sealed class BenchText(LengthUnit units)
 
     /// <summary>Twice the standard uncertainty, as ± something.</summary>
     public string PlusMinus(Quantity quantity, double u) =>
-        quantity == Quantity.Length ? LengthFor(u).PlusMinus(2 * u) : "±" + Value(quantity, 2 * u, u);
+        quantity switch
+        {
+            Quantity.Length => LengthFor(u).PlusMinus(2 * u),
+            Quantity.Angle => "±" + Degrees(RoundedUp(2 * u * 180 / Math.PI, AngleDecimals(u)) * Math.PI / 180, u),
+            _ => "±" + Value(quantity, 2 * u, u),
+        };
 
     private LengthDisplay LengthFor(double u) =>
         new(
@@ -47,10 +52,15 @@ public sealed class BenchText(LengthUnit units)
                 }
         );
 
+    private static int AngleDecimals(double u) => u < 0.1 * Math.PI / 180 ? 2 : 1;
+
+    // An uncertainty is never shown as none.
+    private static double RoundedUp(double number, int decimals) =>
+        Math.Ceiling((number * Math.Pow(10, decimals)) - 1e-9) / Math.Pow(10, decimals);
+
     private static string Degrees(double radians, double u)
     {
-        var decimals = u < 0.02 * Math.PI / 180 ? 2 : 1;
-        return (radians * 180 / Math.PI).ToString($"F{decimals}", CultureInfo.InvariantCulture).Replace('-', '−') + "°";
+        return (radians * 180 / Math.PI).ToString($"F{AngleDecimals(u)}", CultureInfo.InvariantCulture).Replace('-', '−') + "°";
     }
 
     private string Rate(double newtonsPerMetre, double u)

@@ -31,5 +31,5 @@ internal static class CentresReduction
 
     /// <summary>The name of the distance of two bores: the same from either end.</summary>
     public static string Name(string from, string to) =>
-        string.CompareOrdinal(from, to) <= 0 ? $"{from}-{to}.centres" : $"{to}-{from}.centres";
+        string.CompareOrdinal(from, to) <= 0 ? $"{from}/{to}.centres" : $"{to}/{from}.centres";
 }

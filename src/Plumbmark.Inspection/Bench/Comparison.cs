@@ -24,6 +24,9 @@ public sealed record Comparison(
     Verdict? Verdict
 )
 {
+    /// <summary>The part that an out difference between the sides is put down to when it is not this one; null otherwise.</summary>
+    public string? PutDownTo { get; init; }
+
     /// <summary>Compares a deviation with a limit; without one there is no verdict, only the number.</summary>
     internal static Comparison Of(
         ComparedWith against,

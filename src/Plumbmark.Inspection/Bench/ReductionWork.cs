@@ -33,7 +33,7 @@ internal sealed class ReductionWork(IReadOnlyList<Tool> tools)
         else
         {
             Wanting.Add(
-                $"{Name(value.Dimension)} was measured once as a length and once as something else; give one of them another name."
+                $"{DimensionWords.Name(value.Dimension)} was measured once as a length and once as something else; give one of them another name."
             );
         }
     }
@@ -47,7 +47,4 @@ internal sealed class ReductionWork(IReadOnlyList<Tool> tools)
     }
 
     public static double[] Metres(IReadOnlyList<Length> lengths) => [.. lengths.Select(l => l.Metres)];
-
-    /// <summary>A dimension's name as a person reads it: <c>pad-height</c> is "pad height".</summary>
-    public static string Name(string dimension) => dimension.Replace('-', ' ').Replace('_', ' ');
 }

@@ -25,5 +25,5 @@ internal static class RodsReduction
         }
     }
 
-    private static string Pair(Measure.Rods m) => string.CompareOrdinal(m.From, m.To) <= 0 ? $"{m.From}-{m.To}" : $"{m.To}-{m.From}";
+    private static string Pair(Measure.Rods m) => string.CompareOrdinal(m.From, m.To) <= 0 ? $"{m.From}/{m.To}" : $"{m.To}/{m.From}";
 }

@@ -15,7 +15,7 @@ internal static class StraightedgeReduction
         var zone = MinimumZone.Line2(profile).FitOrNull;
         if (zone is null || profile.Select(p => p.X).Distinct().Count() < 3)
         {
-            work.Wanting.Add($"The gaps along {ReductionWork.Name(m.Dimension)} need at least three different places.");
+            work.Wanting.Add($"The gaps along {DimensionWords.Name(m.Dimension)} need at least three different places.");
             return;
         }
 

@@ -189,7 +189,7 @@ public static class VariantIdentification
             separates ? best.Dimension : null,
             separates ? best.Difference : null,
             separates
-                ? $"{a.Name} and {b.Name} cannot be told apart by what was measured; {ReductionWork.Name(best.Dimension)} would tell."
+                ? $"{a.Name} and {b.Name} cannot be told apart by what was measured; {DimensionWords.Name(best.Dimension)} would tell."
                 : $"{a.Name} and {b.Name} cannot be told apart by any dimension in the book; look for numbers on the part."
         );
     }

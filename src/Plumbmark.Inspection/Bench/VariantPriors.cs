@@ -1,8 +1,8 @@
 namespace Plumbmark.Inspection.Bench;
 
 /// <summary>What is believed of a part before anything is measured. Our own choices, in one place; the simulation in bench/ shows that they hardly matter once two dimensions are known.</summary>
-/// <param name="Bent">A part out of a box is bent: one in ten.</param>
-/// <param name="NoneOfThese">It is of no type the book knows: one in fifty.</param>
+/// <param name="Bent">A part out of a box is bent: one in twenty.</param>
+/// <param name="NoneOfThese">It is of no type the book knows: one in a hundred.</param>
 /// <param name="SerialWeight">A type fitted to this car's serial number is so many times likelier than another: parts get swapped between cars.</param>
 /// <param name="NumberWeight">A number that the book lists for a type makes it so many times likelier: numbers are evidence, not proof.</param>
 /// <param name="Moved">A bend moves any one dimension: one in two.</param>
@@ -11,8 +11,8 @@ namespace Plumbmark.Inspection.Bench;
 /// <param name="UntoldToleranceMetres">How far new parts of one type differ where the book gives no tolerance; a length.</param>
 /// <param name="UntoldToleranceRadians">The same for an angle.</param>
 public sealed record VariantPriors(
-    double Bent = 0.10,
-    double NoneOfThese = 0.02,
+    double Bent = 0.05,
+    double NoneOfThese = 0.01,
     double SerialWeight = 4,
     double NumberWeight = 10,
     double Moved = 0.5,

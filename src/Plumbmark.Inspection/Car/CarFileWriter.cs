@@ -4,6 +4,7 @@ using Plumbmark.Inspection.Bench.Json;
 using Plumbmark.Inspection.Book.Json;
 using Plumbmark.Inspection.Car.Json;
 using Plumbmark.Inspection.Press;
+using Plumbmark.Inspection.Road.Json;
 
 namespace Plumbmark.Inspection.Car;
 
@@ -45,6 +46,12 @@ public static class CarFileWriter
 
         json.WriteEndObject();
         json.WriteList("readings", file.Readings, reading => ReadingJson.Write(json, reading, file.Units));
+        if (file.Road is { } road)
+        {
+            json.WritePropertyName("road");
+            RoadJson.Write(json, road, file.Units);
+        }
+
         json.WriteList("press", file.Press, job => PressJson.Write(json, job, file.Units));
         if (!file.Parts.IsEmpty)
         {

@@ -38,6 +38,7 @@ public static class DemoCar
             Tools = Tools(),
             Frame = new Frame([.. DemoFrame.Stations.SelectMany(Points)], Limits()),
             Readings = [.. readings.Select((r, i) => r with { Id = $"r{i + 1}" })],
+            Parts = DemoParts.Section(),
         };
     }
 
@@ -46,6 +47,7 @@ public static class DemoCar
             new("tape", ToolKind.Tape, TapeClass.II, Fraction(1, TapeDivisionsPerInch)),
             new("water level", ToolKind.Level, Division: Fraction(1, LevelDivisionsPerInch)),
             new("steel rule", ToolKind.Rule, Division: Fraction(1, RuleDivisionsPerInch)),
+            .. DemoParts.Tools(),
         ];
 
     private static Limits Limits() =>

@@ -3,6 +3,7 @@ using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor.Comparing;
 using Plumbmark.Inspection.Floor.Forms;
 using Plumbmark.Inspection.Floor.Measured;
+using Plumbmark.Inspection.Floor.Planning;
 using Plumbmark.Inspection.Floor.Verdicts;
 
 namespace Plumbmark.Inspection.Floor;
@@ -13,20 +14,23 @@ public static class FloorInspection
     /// <summary>What the readings that stand say about the frame so far. Never fails on a readable file: too little is an answer.</summary>
     public static FloorAnswer Of(CarFile car, FloorOptions? options = null)
     {
-        _ = options;
+        options ??= FloorOptions.Default;
         var words = LengthWords.For(car);
-        if (NetworkAdjustment.Solve(ProvisionalNetwork.Of(car)).FitOrNull is not { } fit)
+        var solution = FrameSolution.Of(car);
+        if (solution.Fit is not { } fit)
         {
             var standing = car.StandingReadings.Count();
             var why = standing == 0 ? "No reading has been taken yet." : "The readings cannot be put together yet.";
             return Nothing(why);
         }
 
-        var frame = FramePlacing.InOwnAxes(MeasuredFrameOfFit.Of(car.Frame.Points, fit));
+        var frame = FramePlacing.InOwnAxes(MeasuredFrameOfFit.Of(car.Frame.Points, fit), []);
+        var explanations = FormComparison.Of(frame, Contrasts.Of(frame));
+        var damage = DamageReport.MovesOf(explanations);
+        frame = damage.Count > 0 ? FramePlacing.InOwnAxes(frame, damage) : frame;
         var contrasts = Contrasts.Of(frame);
-        var lie = FrameLie.Of(frame, contrasts);
+        var lie = FrameLie.Of(frame, contrasts, damage);
         var checks = FrameChecks.Of(frame, contrasts, lie, car.Frame.Limits);
-        var explanations = FormComparison.Of(frame, contrasts);
         var blind = FrameBlindSpots.Of(frame, contrasts, checks, car.Frame.Limits, words);
         var all = checks.Select(c => c.Check).ToList();
         return new FloorAnswer(
@@ -45,11 +49,11 @@ public static class FloorInspection
             ],
             [],
             FramePairEstimates.Of(frame, all),
-            [],
+            SideComparisons.Of(car, solution.Network, new HashSet<string>(), words),
             DamageReport.Of(explanations, words),
             all,
             blind,
-            []
+            NextReadings.Of(car, solution, all, options)
         );
     }
 

@@ -3,6 +3,7 @@ using Plumbmark.Inspection.Bench;
 using Plumbmark.Inspection.Book;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Press;
+using Plumbmark.Inspection.Road;
 
 namespace Plumbmark.Inspection.Journal;
 
@@ -46,6 +47,28 @@ public abstract record Act
     /// <param name="Reason">Why.</param>
     public sealed record ReadingWithdrawn(string Id, string Reason) : Act;
 
+    /// <summary>The suspension was described, or described anew: its drawing, the book's angles, the adjusters.</summary>
+    /// <param name="Drawing">The section; what was measured (parts off their drawing, wheel readings) has acts of its own and is not taken from here.</param>
+    public sealed record RoadDescribed(RoadSection Drawing) : Act;
+
+    /// <summary>A part or place of the suspension was found off its drawing.</summary>
+    /// <param name="Part">What was found; one whose id is known already is not taken again.</param>
+    public sealed record PartFound(PartDeviation Part) : Act;
+
+    /// <summary>Something found on a part was taken back. It stays on record and no longer counts.</summary>
+    /// <param name="Id">The finding.</param>
+    /// <param name="Reason">Why.</param>
+    public sealed record PartTakenBack(string Id, string Reason) : Act;
+
+    /// <summary>A reading of the wheel check was taken.</summary>
+    /// <param name="Reading">The reading; one whose id is known already is not taken again.</param>
+    public sealed record WheelRead(WheelReading Reading) : Act;
+
+    /// <summary>A reading of the wheel check was taken back. It stays on record and no longer counts.</summary>
+    /// <param name="Id">The reading.</param>
+    /// <param name="Reason">Why.</param>
+    public sealed record WheelReadingWithdrawn(string Id, string Reason) : Act;
+
     /// <summary>A press job was described, or described anew; its bites and crack tests stay.</summary>
     /// <param name="Job">The job without bites and crack tests: those are acts of their own.</param>
     public sealed record PressJobDescribed(PressJob Job) : Act;
@@ -69,6 +92,7 @@ public abstract record Act
     /// <param name="Job">The job.</param>
     /// <param name="Test">The test.</param>
     public sealed record CrackTested(string Job, Press.CrackTest Test) : Act;
+
     /// <summary>A loose part was laid on the bench, or its card written anew.</summary>
     /// <param name="Part">The part; its measures have acts of their own and are not taken from here.</param>
     public sealed record BenchPartLaid(Part Part) : Act;

@@ -6,6 +6,7 @@ using Plumbmark.Inspection.Book.Json;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Car.Json;
 using Plumbmark.Inspection.Press;
+using Plumbmark.Inspection.Road.Json;
 
 namespace Plumbmark.Inspection.Journal;
 
@@ -62,6 +63,11 @@ public static class ActJson
             Act.LimitsChosen => "limits-chosen",
             Act.ReadingTaken => "reading-taken",
             Act.ReadingWithdrawn => "reading-withdrawn",
+            Act.RoadDescribed => "road-described",
+            Act.PartFound => "part-found",
+            Act.PartTakenBack => "part-taken-back",
+            Act.WheelRead => "wheel-read",
+            Act.WheelReadingWithdrawn => "wheel-reading-withdrawn",
             Act.PressJobDescribed => "press-job-described",
             Act.PressJobRemoved => "press-job-removed",
             Act.BiteMade => "bite-made",
@@ -114,6 +120,26 @@ public static class ActJson
                 ReadingJson.Write(json, a.Reading, units);
                 break;
             case Act.ReadingWithdrawn a:
+                json.WriteString("id", a.Id);
+                json.WriteString("reason", a.Reason);
+                break;
+            case Act.RoadDescribed a:
+                json.WritePropertyName("road");
+                RoadJson.Write(json, a.Drawing, units);
+                break;
+            case Act.PartFound a:
+                json.WritePropertyName("part");
+                PartDeviationJson.Write(json, a.Part, units);
+                break;
+            case Act.PartTakenBack a:
+                json.WriteString("id", a.Id);
+                json.WriteString("reason", a.Reason);
+                break;
+            case Act.WheelRead a:
+                json.WritePropertyName("reading");
+                WheelReadingJson.Write(json, a.Reading, units);
+                break;
+            case Act.WheelReadingWithdrawn a:
                 json.WriteString("id", a.Id);
                 json.WriteString("reason", a.Reason);
                 break;
@@ -189,6 +215,15 @@ public static class ActJson
                 : null,
             "reading-withdrawn" => fields.RequiredText("id") is { } id && fields.RequiredText("reason") is { } reason
                 ? new Act.ReadingWithdrawn(id, reason)
+                : null,
+            "road-described" => fields.Group("road") is { } f ? new Act.RoadDescribed(RoadJson.Read(f)) : null,
+            "part-found" => fields.Group("part") is { } f && PartDeviationJson.Read(f) is { } part ? new Act.PartFound(part) : null,
+            "part-taken-back" => fields.RequiredText("id") is { } id && fields.RequiredText("reason") is { } reason
+                ? new Act.PartTakenBack(id, reason)
+                : null,
+            "wheel-read" => fields.Group("reading") is { } f && WheelReadingJson.Read(f) is { } wheel ? new Act.WheelRead(wheel) : null,
+            "wheel-reading-withdrawn" => fields.RequiredText("id") is { } id && fields.RequiredText("reason") is { } reason
+                ? new Act.WheelReadingWithdrawn(id, reason)
                 : null,
             "press-job-described" => fields.Group("job") is { } f && PressJson.Read(f) is { } job ? new Act.PressJobDescribed(job) : null,
             "press-job-removed" => fields.RequiredText("id") is { } id ? new Act.PressJobRemoved(id) : null,

@@ -90,6 +90,8 @@ internal sealed class PointPicker
             Point(svg, point);
         }
 
+        End(svg, _form.From, 1);
+        End(svg, _form.To, 2);
         return svg.Append("</svg>").ToString();
     }
 
@@ -134,15 +136,16 @@ internal sealed class PointPicker
             CultureInfo.InvariantCulture,
             $"<text class=\"picker-name\" x=\"{N(labelX)}\" y=\"{N(y + 6)}\" text-anchor=\"{anchor}\">{name}</text>"
         );
-        if (picked && point.Id != _form.Point && _form.Kind.Ends != EntryEnds.One)
-        {
-            svg.Append(
-                CultureInfo.InvariantCulture,
-                $"<text class=\"picker-end\" aria-hidden=\"true\" x=\"{N(x)}\" y=\"{N(y + 5)}\" text-anchor=\"middle\">{(point.Id == _form.From ? 1 : 2)}</text>"
-            );
-        }
-
         svg.Append("</a>");
+    }
+
+    /// <summary>The number of an end, outside the link, whose name already says it.</summary>
+    private void End(StringBuilder svg, string id, int number)
+    {
+        if (_places.TryGetValue(id, out var at))
+        {
+            svg.Append(CultureInfo.InvariantCulture, $"<text class=\"picker-end\" aria-hidden=\"true\" x=\"{N(at.X)}\" y=\"{N(at.Y + 5)}\" text-anchor=\"middle\">{number}</text>");
+        }
     }
 
     private string Role(string id) =>

@@ -15,6 +15,9 @@ internal static class ToolWords
         ("Laser", "laser"),
         ("Caliper", "caliper or height gauge"),
         ("Plumb", "plumb bob"),
+        ("Micrometer", "micrometer"),
+        ("Feeler", "feelers"),
+        ("Dial", "dial gauge"),
         ("Other", "other"),
     ];
 

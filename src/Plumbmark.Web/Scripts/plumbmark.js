@@ -10,13 +10,16 @@ async function show(request, address) {
   }
 
   const page = new DOMParser().parseFromString(await answer.text(), "text/html");
-  const fresh = page.getElementById("main");
-  if (!fresh) {
+  if (!page.getElementById("main")) {
     throw new Error("not a page of ours");
   }
 
   const open = openDetails();
-  main().replaceWith(document.adoptNode(fresh));
+  // The top line and the rooms too: they name the car, and a new car has just come.
+  for (const part of [".top", "main", ".rooms"]) {
+    document.querySelector(part).replaceWith(document.adoptNode(page.querySelector(part)));
+  }
+
   reopen(open);
   document.title = page.title;
   // A form shown again with its faults keeps the address it was sent from: reloading must not ask for a noun.

@@ -21,7 +21,11 @@ public class DropErrorTests
         Assert.Equal(marks.WeightedSquares, points.WeightedSquares, 1e-9);
         foreach (var p in marks.Points)
         {
-            Assert.Equal(Math.Sqrt(p.UxMetres!.Value * p.UxMetres.Value + DropSigma * DropSigma), points.Point(p.Id).UxMetres!.Value, 1e-12);
+            Assert.Equal(
+                Math.Sqrt(p.UxMetres!.Value * p.UxMetres.Value + DropSigma * DropSigma),
+                points.Point(p.Id).UxMetres!.Value,
+                1e-12
+            );
         }
     }
 
@@ -82,19 +86,23 @@ public class DropErrorTests
         var added = Fit(new Network(Frames.Sketched(truth, dropSigma: DropSigma), readings));
 
         // A prior on each point that says nothing makes the drop error an unknown.
-        var priors = truth.SelectMany(p => (Observation[])[new CoordinatePrior($"{p.Id} x", p.Id, Axis.X, p.X, 50), new CoordinatePrior($"{p.Id} y", p.Id, Axis.Y, p.Y, 50)]);
+        var priors = truth.SelectMany(p =>
+            (Observation[])
+                [new CoordinatePrior($"{p.Id} x", p.Id, Axis.X, p.X, 50), new CoordinatePrior($"{p.Id} y", p.Id, Axis.Y, p.Y, 50)]
+        );
         var unknown = Fit(new Network(Frames.Sketched(truth, dropSigma: DropSigma), [.. readings, .. priors]));
         Assert.Equal(added.WeightedSquares, unknown.WeightedSquares, 1e-4);
         for (var i = 1; i < truth.Count; i++)
         {
             FunctionEstimate Length(NetworkFit fit)
             {
-                var at = ((int, int, int, int))(
-                    fit.Covariance.IndexOf(truth[0].Id, Axis.X)!,
-                    fit.Covariance.IndexOf(truth[0].Id, Axis.Y)!,
-                    fit.Covariance.IndexOf(truth[i].Id, Axis.X)!,
-                    fit.Covariance.IndexOf(truth[i].Id, Axis.Y)!
-                );
+                var at = ((int, int, int, int))
+                    (
+                        fit.Covariance.IndexOf(truth[0].Id, Axis.X)!,
+                        fit.Covariance.IndexOf(truth[0].Id, Axis.Y)!,
+                        fit.Covariance.IndexOf(truth[i].Id, Axis.X)!,
+                        fit.Covariance.IndexOf(truth[i].Id, Axis.Y)!
+                    );
                 return fit.Covariance.Evaluate(c => double.Hypot(c[at.Item1] - c[at.Item3], c[at.Item2] - c[at.Item4]));
             }
 
@@ -145,9 +153,18 @@ public class DropErrorTests
     [Fact]
     public void RepeatSpread_OfRepeatedLengths()
     {
-        var spread = RepeatSpread.Of([[1.000, 1.002], [2.0, 2.003, 2.003], [3.0]])!;
+        var spread = RepeatSpread.Of([
+            [1.000, 1.002],
+            [2.0, 2.003, 2.003],
+            [3.0],
+        ])!;
         Assert.Equal(3, spread.DegreesOfFreedom);
         Assert.Equal(Math.Sqrt((2e-6 + 6e-6) / 3), spread.SigmaMetres, 1e-12);
-        Assert.Null(RepeatSpread.Of([[1.0], [2.0]]));
+        Assert.Null(
+            RepeatSpread.Of([
+                [1.0],
+                [2.0],
+            ])
+        );
     }
 }

@@ -19,8 +19,16 @@ internal static class EveryKind
             };
         NetworkPoint[] points =
         [
-            At("A", 0, 0, 0.0005), At("B", 2, 0, 0.0005), At("C", 0, 2, 0.0005), At("D", 2, 2, 0.0007), At("E", 1, 3, 0.0005),
-            At("M1", 0.7, 0.5), At("M2", 1.3, 0.5), At("M3", 1, 1.6), At("M4", -0.4, 1), At("M5", 2.4, 1),
+            At("A", 0, 0, 0.0005),
+            At("B", 2, 0, 0.0005),
+            At("C", 0, 2, 0.0005),
+            At("D", 2, 2, 0.0007),
+            At("E", 1, 3, 0.0005),
+            At("M1", 0.7, 0.5),
+            At("M2", 1.3, 0.5),
+            At("M3", 1, 1.6),
+            At("M4", -0.4, 1),
+            At("M5", 2.4, 1),
         ];
         const double S = 0.001;
         double L() => 1.5 + Any();
@@ -43,7 +51,14 @@ internal static class EveryKind
                 new HoleEdgeDrop("edge", "D", "M4", 0.012, 0.7, S),
                 new BarDrop("bar", "B", "M4", "M5", 0.1, S),
             ],
-            [new NetworkTool("tape") { ZeroMetres = 0.001, ZeroSigmaMetres = 0.0005, ScaleSigma = 1e-4 }]
+            [
+                new NetworkTool("tape")
+                {
+                    ZeroMetres = 0.001,
+                    ZeroSigmaMetres = 0.0005,
+                    ScaleSigma = 1e-4,
+                },
+            ]
         );
     }
 }

@@ -100,7 +100,13 @@ public class NetworkAdjustmentLaws
             {
                 var fit = Fit(new Network(Frames.Sketched(f.Truth), f.Readings));
                 var scaled = f.Truth.Select(p => p with { X = p.X * factor, Y = p.Y * factor, Z = p.Z * factor });
-                var readings = f.Readings.Select(o => o with { ValueMetres = o.ValueMetres * factor, SigmaMetres = o.SigmaMetres * factor });
+                var readings = f.Readings.Select(o =>
+                    o with
+                    {
+                        ValueMetres = o.ValueMetres * factor,
+                        SigmaMetres = o.SigmaMetres * factor,
+                    }
+                );
                 var other = Fit(new Network(Frames.Sketched(scaled), readings));
                 Same(Estimable(fit), Estimable(other), factor);
                 Assert.Equal(fit.WeightedSquares, other.WeightedSquares, 1e-6 * fit.WeightedSquares);

@@ -19,17 +19,11 @@ public class NetworkDesignLaws
 
     [Fact]
     public void AddingAReading_EqualsTheDesignMadeWithIt() =>
-        s_case.Sample(
-            c => Same(NetworkDesign.Of(c.Network.With(c.Reading)), NetworkDesign.Of(c.Network).With(c.Reading)),
-            iter: 60
-        );
+        s_case.Sample(c => Same(NetworkDesign.Of(c.Network.With(c.Reading)), NetworkDesign.Of(c.Network).With(c.Reading)), iter: 60);
 
     [Fact]
     public void LeavingAReadingOut_UndoesAddingIt() =>
-        s_case.Sample(
-            c => Same(NetworkDesign.Of(c.Network), NetworkDesign.Of(c.Network).With(c.Reading).Without(c.Reading)),
-            iter: 60
-        );
+        s_case.Sample(c => Same(NetworkDesign.Of(c.Network), NetworkDesign.Of(c.Network).With(c.Reading).Without(c.Reading)), iter: 60);
 
     [Fact]
     public void Effect_ForetellsWhatAddingDoes() =>
@@ -60,8 +54,15 @@ public class NetworkDesignLaws
         // Length A.L to F.L, along its direction.
         var (a, b) = (truth[0], truth[10]);
         var d = double.Hypot(b.X - a.X, b.Y - a.Y);
-        foreach (var (id, axis, value) in ((string, Axis, double)[])
-            [(a.Id, Axis.X, (a.X - b.X) / d), (a.Id, Axis.Y, (a.Y - b.Y) / d), (b.Id, Axis.X, (b.X - a.X) / d), (b.Id, Axis.Y, (b.Y - a.Y) / d)])
+        foreach (
+            var (id, axis, value) in ((string, Axis, double)[])
+                [
+                    (a.Id, Axis.X, (a.X - b.X) / d),
+                    (a.Id, Axis.Y, (a.Y - b.Y) / d),
+                    (b.Id, Axis.X, (b.X - a.X) / d),
+                    (b.Id, Axis.Y, (b.Y - a.Y) / d),
+                ]
+        )
         {
             gradient[design.IndexOf(id, axis)] = value;
             fitGradient[fit.Covariance.IndexOf(id, axis)!.Value] = value;

@@ -15,7 +15,15 @@ public class ReliabilityTests
     {
         NetworkPoint At(string id, double x, double y) => new(id) { SketchXMetres = x, SketchYMetres = y };
         NetworkPoint[] points = [At("1", 0, 1), At("2", 1, 1), At("3", 0, 0), At("4", 1, 0)];
-        (string, string, double)[] lengths = [("1", "2", 1), ("1", "3", 1), ("1", "4", 1.4142), ("2", "3", 1.4242), ("2", "4", 1), ("3", "4", 1)];
+        (string, string, double)[] lengths =
+        [
+            ("1", "2", 1),
+            ("1", "3", 1),
+            ("1", "4", 1.4142),
+            ("2", "3", 1.4242),
+            ("2", "4", 1),
+            ("3", "4", 1),
+        ];
         var fit = Fit(new Network(points, lengths.Select(l => new PlanDistance($"{l.Item1}{l.Item2}", l.Item1, l.Item2, l.Item3, Sigma))));
         Assert.Equal(1, fit.Redundancy);
         Assert.Equal(["12", "13", "14", "23", "24", "34"], Assert.Single(fit.TiedReadings()));
@@ -34,7 +42,13 @@ public class ReliabilityTests
         var truth = Frames.Ladder(5, new Random(1));
         List<Observation> readings = [.. Frames.PlanLengths(truth, Sigma, 1.7)];
         readings.AddRange(
-            (((string, double)[])[("A.L", 2.0), ("A.R", 2.2), ("B.L", 1.6)]).Select(r => new PlanDistance($"X {r.Item1}", "X", r.Item1, r.Item2, Sigma))
+            (((string, double)[])[("A.L", 2.0), ("A.R", 2.2), ("B.L", 1.6)]).Select(r => new PlanDistance(
+                $"X {r.Item1}",
+                "X",
+                r.Item1,
+                r.Item2,
+                Sigma
+            ))
         );
         var points = Frames.Sketched(truth).Append(new NetworkPoint("X") { SketchXMetres = 3.1, SketchYMetres = 0.5 });
         Assert.Equal(["X A.L", "X A.R", "X B.L"], Assert.Single(Fit(new Network(points, readings)).TiedReadings()));
@@ -59,7 +73,11 @@ public class ReliabilityTests
         var gradient = new double[influence.Length];
         gradient[3] = 1;
         var worst = fit.WorstUndetected(gradient)!.Value;
-        Assert.Equal(fit.Reading(worst.ReadingId).MinimalDetectableMetres!.Value * Math.Abs(fit.Influence(worst.ReadingId)[3]), worst.Change, 1e-12);
+        Assert.Equal(
+            fit.Reading(worst.ReadingId).MinimalDetectableMetres!.Value * Math.Abs(fit.Influence(worst.ReadingId)[3]),
+            worst.Change,
+            1e-12
+        );
         Assert.All(
             fit.Readings.Where(r => r.MinimalDetectableMetres is not null),
             r => Assert.True(Math.Abs(fit.Influence(r.Id)[3]) * r.MinimalDetectableMetres!.Value <= worst.Change * (1 + 1e-9))

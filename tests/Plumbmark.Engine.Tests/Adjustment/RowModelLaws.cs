@@ -10,30 +10,30 @@ public class RowModelLaws
     public void EveryKindOfRowOccurs()
     {
         var compiled = NetworkCompiler.Compile(EveryKind.Of(new Random(1)));
-        Assert.Equal(
-            Enum.GetValues<RowKind>().Except([RowKind.CoordinateY]).Order(),
-            compiled.Rows.Select(r => r.Kind).Distinct().Order()
-        );
+        Assert.Equal(Enum.GetValues<RowKind>().Except([RowKind.CoordinateY]).Order(), compiled.Rows.Select(r => r.Kind).Distinct().Order());
     }
 
     [Fact]
     public void Derivatives_AreTheLimitOfCentralDifferences() =>
-        Gen.Int.Sample(seed =>
-        {
-            var random = new Random(seed);
-            var compiled = NetworkCompiler.Compile(EveryKind.Of(random));
-            var x = Plumbmark.Engine.Adjustment.Starts.SketchStart.Of(compiled);
-            for (var u = 0; u < x.Length; u++)
+        Gen.Int.Sample(
+            seed =>
             {
-                x[u] += 0.05 * (random.NextDouble() - 0.5);
-            }
+                var random = new Random(seed);
+                var compiled = NetworkCompiler.Compile(EveryKind.Of(random));
+                var x = Plumbmark.Engine.Adjustment.Starts.SketchStart.Of(compiled);
+                for (var u = 0; u < x.Length; u++)
+                {
+                    x[u] += 0.05 * (random.NextDouble() - 0.5);
+                }
 
-            compiled.RefreshFloor(x);
-            for (var row = 0; row < compiled.RowCount; row++)
-            {
-                CheckRow(compiled, row, x);
-            }
-        }, iter: 40);
+                compiled.RefreshFloor(x);
+                for (var row = 0; row < compiled.RowCount; row++)
+                {
+                    CheckRow(compiled, row, x);
+                }
+            },
+            iter: 40
+        );
 
     private static void CheckRow(CompiledNetwork compiled, int row, double[] x)
     {
@@ -55,7 +55,10 @@ public class RowModelLaws
             var numeric = (At(compiled, row, x, u, Step) - At(compiled, row, x, u, -Step)) / (2 * Step);
 
             // Curvature: third derivatives of a length of a metre, times step².
-            Assert.True(Math.Abs(numeric - analytic[u]) < 1e-7, $"{compiled.Rows[row].Kind} by unknown {u}: {analytic[u]} against {numeric}");
+            Assert.True(
+                Math.Abs(numeric - analytic[u]) < 1e-7,
+                $"{compiled.Rows[row].Kind} by unknown {u}: {analytic[u]} against {numeric}"
+            );
         }
     }
 

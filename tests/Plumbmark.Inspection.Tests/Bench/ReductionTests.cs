@@ -46,7 +46,7 @@ public class ReductionTests
             { "id": "b", "kind": "bore", "bore": "rear", "mouth": [".75", ".75"] }
             """
         );
-        Is(part, "front-rear.centres", centres * Inch);
+        Is(part, "front/rear.centres", centres * Inch);
     }
 
     [Fact]
@@ -55,7 +55,7 @@ public class ReductionTests
         var part = BenchFiles.Reduce(
             """{ "id": "c", "kind": "centres", "from": "front", "to": "rear", "values": ["8.25"], "over": "inside" }"""
         );
-        Assert.Null(part.Dimension("front-rear.centres"));
+        Assert.Null(part.Dimension("front/rear.centres"));
         Assert.Contains("needs the diameter of front and rear", Assert.Single(part.Wanting), StringComparison.Ordinal);
     }
 
@@ -154,8 +154,8 @@ public class ReductionTests
               "fromHeights": ["2.000", "2.010"], "toHeights": ["2.100", "2.140"], "sigma": "0.002" }
             """
         );
-        Is(part, "front-rear.parallel", Math.Atan(.015 / 6), .002 * Math.Sqrt(2) / 6);
-        Is(part, "front-rear.twist", Math.Atan(.04 / 6) - Math.Atan(.01 / 6), 2 * .002 / 6);
+        Is(part, "front/rear.parallel", Math.Atan(.015 / 6), .002 * Math.Sqrt(2) / 6);
+        Is(part, "front/rear.twist", Math.Atan(.04 / 6) - Math.Atan(.01 / 6), 2 * .002 / 6);
     }
 
     [Fact]
@@ -171,7 +171,7 @@ public class ReductionTests
             Rods.Replace("FROM", "2.100", StringComparison.Ordinal).Replace("TO", "3.150", StringComparison.Ordinal)
         );
         // Second order in the slopes only: 1 % of slope changes the twist by less than 2 parts in 10,000.
-        Assert.Equal(level.Dimension("a-b.twist")!.Si, sloping.Dimension("a-b.twist")!.Si, 2e-6);
+        Assert.Equal(level.Dimension("a/b.twist")!.Si, sloping.Dimension("a/b.twist")!.Si, 2e-6);
     }
 
     [Fact]

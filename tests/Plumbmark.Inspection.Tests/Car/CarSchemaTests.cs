@@ -10,7 +10,8 @@ namespace Plumbmark.Inspection.Tests.Car;
 /// <summary>The published schema, judged by an independent validator, and our reader must agree on what a car file is.</summary>
 public class CarSchemaTests
 {
-    private static readonly JsonSchema s_schema = JsonSchema.FromText(CarSchema.Text());
+    /// <summary>Read once: the validator keeps it under its own name.</summary>
+    internal static readonly JsonSchema Schema = JsonSchema.FromText(CarSchema.Text());
 
     [Fact]
     public void Schema_AcceptsEveryFileThatIsWritten() =>
@@ -38,9 +39,9 @@ public class CarSchemaTests
     [Fact]
     public void Schema_AcceptsTheRightExample() => Assert.True(IsValid(Encoding.UTF8.GetBytes(CarFileReaderTests.Right)));
 
-    private static bool IsValid(byte[] bytes)
+    internal static bool IsValid(byte[] bytes)
     {
         using var document = JsonDocument.Parse(bytes);
-        return s_schema.Evaluate(document.RootElement).IsValid;
+        return Schema.Evaluate(document.RootElement).IsValid;
     }
 }

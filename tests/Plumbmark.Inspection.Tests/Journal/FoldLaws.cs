@@ -21,8 +21,11 @@ public class FoldLaws
                 foreach (var act in Fold.ActsOf(car))
                 {
                     var faults = new Faults();
-                    Assert.Equal(act, ActJson.Read(ActJson.Write(act, car.Units), faults));
+                    var written = ActJson.Write(act, car.Units);
+                    var read = ActJson.Read(written, faults);
                     Assert.Empty(faults);
+                    Assert.IsType(act.GetType(), read);
+                    Assert.Equal(Encoding.UTF8.GetString(written), Encoding.UTF8.GetString(ActJson.Write(read, car.Units)));
                 }
             },
             iter: 100

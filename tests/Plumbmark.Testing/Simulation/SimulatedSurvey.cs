@@ -38,10 +38,7 @@ public static class SimulatedSurvey
                 new Tool("tape", ToolKind.Tape, TapeClass.II, Mm(style.Division)),
                 new Tool("level", ToolKind.Level, null, Mm(style.Division), Mm(Math.Max(0.01, style.LevelSigma))),
             ],
-            new Frame(
-                Points(frame, style),
-                style.Limit is { } t ? new Limits(Mm(t), Mm(t), Mm(t), LimitSource.Own) : null
-            ),
+            new Frame(Points(frame, style), style.Limit is { } t ? new Limits(Mm(t), Mm(t), Mm(t), LimitSource.Own) : null),
             readings
         );
     }

@@ -77,8 +77,7 @@ public sealed class TrueFrame
     public TrueFrame Bend(string point, double dx, double dy, double dz) => Move((id, _) => id == point ? (dx, dy, dz) : (0, 0, 0));
 
     /// <summary>The frame not level on its stands: heights lean, the plan does not notice.</summary>
-    public TrueFrame Lean(double rollRadians, double noseRadians) =>
-        Move((_, at) => (0, 0, (rollRadians * at.Y) + (noseRadians * at.X)));
+    public TrueFrame Lean(double rollRadians, double noseRadians) => Move((_, at) => (0, 0, (rollRadians * at.Y) + (noseRadians * at.X)));
 
     private static bool IsLeft(string id) => id.EndsWith(".L", StringComparison.Ordinal);
 }

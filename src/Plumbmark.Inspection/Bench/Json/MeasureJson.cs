@@ -131,8 +131,9 @@ internal static partial class MeasureJson
         var stops = fields.OptionalLength("stops", LengthBound.Positive);
         var sheets = fields.Optional("sheets") is null ? null : fields.RequiredWhole("sheets", 0, 100);
         fields.RefuseOthers();
-        var ways = (gap is null ? 0 : 1) + (goes is null && stops is null ? 0 : 1) + (sheets is null ? 0 : 1);
-        if (ways != 1 || goes is null != stops is null || goes >= stops)
+        bool Has(string name) => fields.Optional(name) is not null;
+        var ways = (Has("gap") ? 1 : 0) + (Has("goes") || Has("stops") ? 1 : 0) + (Has("sheets") ? 1 : 0);
+        if (ways != 1 || Has("goes") != Has("stops") || goes >= stops)
         {
             fields.Faults.Add(
                 fields.Part,
@@ -143,7 +144,8 @@ internal static partial class MeasureJson
 
         return at is not { } place ? null
             : sheets is { } n ? Gap.OfPaper(place, n)
-            : new Gap(place, (gap ?? goes)!.Value, stops);
+            : (gap ?? goes) is { } thickness && Has("stops") == stops is not null ? new Gap(place, thickness, stops)
+            : null;
     }
 
     private static Measure? RefuseKind(Fields fields, JsonPart? kind)

@@ -41,8 +41,32 @@ internal sealed class Contrasts
         return contrasts;
     }
 
-    /// <summary>The value of each: measured less expected, metres.</summary>
-    public double[] Values() => [.. _all.Select(c => c.Terms.Sum(t => t.Factor * _frame.Values[t.Coordinate]) - c.Expected)];
+    /// <summary>The nuisance columns: what each motion of the frame as a whole adds to every contrast. Motions that only the book can tell are left out without it.</summary>
+    public IReadOnlyList<double[]> Lies()
+    {
+        var motions = new List<int> { 1, 2, 5 };
+        if (_all.Exists(c => c.Kind == ContrastKind.BookX))
+        {
+            motions.Add(0);
+        }
+
+        if (_all.Exists(c => c.Kind == ContrastKind.BookZ))
+        {
+            motions.AddRange([3, 4]);
+        }
+
+        return [.. motions.Select(m => _all.Select(c => c.Lie[m]).ToArray())];
+    }
+
+    /// <summary>The value of each: measured less expected, metres. What is only drawn is expected to be as it should.</summary>
+    public double[] Values() =>
+        [
+            .. _all.Select(c =>
+                c.Terms.Any(t => _frame.IsOnlyDrawn.Count > 0 && _frame.IsOnlyDrawn[t.Coordinate])
+                    ? 0
+                    : c.Terms.Sum(t => t.Factor * _frame.Values[t.Coordinate]) - c.Expected
+            ),
+        ];
 
     /// <summary>Their covariance, square metres.</summary>
     public double[,] Covariance()

@@ -17,21 +17,30 @@ internal sealed class FrameLie
     // How far the pairs of a sound frame stray from one line, beside the measuring: 1/64 in. Common practice, no source; it only decides who has a say.
     private const double ScatterMetres = 0.4e-3;
 
+    private const double LeastShareOfDamage = 0.01; // of a unit of damage: less is not seen in a value
+
     private readonly MeasuredFrame _frame;
     private readonly Contrasts _contrasts;
     private readonly Part _plan;
     private readonly Part _height;
 
-    private FrameLie(MeasuredFrame frame, Contrasts contrasts)
+    private FrameLie(MeasuredFrame frame, Contrasts contrasts, IReadOnlyList<double[]> damage)
     {
         (_frame, _contrasts) = (frame, contrasts);
         var (values, covariance) = (contrasts.Values(), contrasts.Covariance());
-        _plan = Part.Of(contrasts.All, values, covariance, isHeight: false);
-        _height = Part.Of(contrasts.All, values, covariance, isHeight: true);
+        _plan = Part.Of(contrasts.All, values, covariance, damage, isHeight: false);
+        _height = Part.Of(contrasts.All, values, covariance, damage, isHeight: true);
     }
 
     /// <summary>Finds how a frame lies that lies along x within a few degrees.</summary>
-    public static FrameLie Of(MeasuredFrame frame, Contrasts contrasts) => new(frame, contrasts);
+    /// <param name="frame">The frame.</param>
+    /// <param name="contrasts">Its contrasts.</param>
+    /// <param name="damage">
+    /// Displacements by damage that is believed to be there, of unknown size: what most of a frame agrees on is no guide where one form of
+    /// damage moves most of it.
+    /// </param>
+    public static FrameLie Of(MeasuredFrame frame, Contrasts contrasts, IReadOnlyList<double[]>? damage = null) =>
+        new(frame, contrasts, damage ?? []);
 
     /// <summary>Whether the readings fix the centre line.</summary>
     public bool HasCentreLine => _plan.Fit.Estimator is not null;
@@ -136,9 +145,34 @@ internal sealed class FrameLie
     /// <summary>The lie in plan or in height: its own contrasts, its own parameters.</summary>
     private sealed record Part(int[] Rows, int[] Parameters, List<(bool IsBook, int Subject)> Groups, RobustLinearFit Fit, double[] Values)
     {
-        public static Part Of(IReadOnlyList<Contrast> all, double[] values, double[,] covariance, bool isHeight)
+        public static Part Of(
+            IReadOnlyList<Contrast> all,
+            double[] values,
+            double[,] covariance,
+            IReadOnlyList<double[]> damage,
+            bool isHeight
+        )
         {
             var rows = Enumerable.Range(0, all.Count).Where(r => all[r].IsHeight == isHeight && all[r].TellsLie).ToArray();
+            var part = Of(all, values, covariance, damage, rows, isHeight);
+            if (part.Fit.Estimator is not null)
+            {
+                return part;
+            }
+
+            // One or two book heights do not say how the frame is nosed; the pairs alone still say how it is rolled.
+            return Of(all, values, covariance, damage, [.. rows.Where(r => !all[r].IsBook)], isHeight);
+        }
+
+        private static Part Of(
+            IReadOnlyList<Contrast> all,
+            double[] values,
+            double[,] covariance,
+            IReadOnlyList<double[]> damage,
+            int[] rows,
+            bool isHeight
+        )
+        {
             var parameters = ParametersOf([.. rows.Select(r => all[r].Kind)], isHeight);
             var groups = rows.Select(r => (all[r].IsBook, all[r].Subject)).Distinct().ToList();
             var own = new double[rows.Length, rows.Length];
@@ -150,10 +184,11 @@ internal sealed class FrameLie
                 }
             }
 
+            var seen = damage.Where(move => rows.Any(r => Math.Abs(all[r].ChangeBy(move)) > LeastShareOfDamage)).ToList();
             var fit = new RobustLinearFit(
                 [.. rows.Select(r => values[r])],
                 own,
-                [.. rows.Select(r => parameters.Select(p => all[r].Lie[p]).ToArray())],
+                [.. rows.Select(r => parameters.Select(p => all[r].Lie[p]).Concat(seen.Select(m => all[r].ChangeBy(m))).ToArray())],
                 [.. rows.Select(r => groups.IndexOf((all[r].IsBook, all[r].Subject)))],
                 ScatterMetres
             );

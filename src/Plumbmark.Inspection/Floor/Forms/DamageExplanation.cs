@@ -1,13 +1,19 @@
 namespace Plumbmark.Inspection.Floor.Forms;
 
 /// <summary>One form at one place with its fitted amount.</summary>
-/// <param name="Form">The form.</param>
+/// <param name="Shape">The form at the place believed most.</param>
 /// <param name="From">Station, point or, when one of a pair is bent and nothing says which, the pair; null for the whole frame.</param>
-/// <param name="Subject">The point's number; -1 when it is not a point.</param>
 /// <param name="IsPair">Whether it is one of a pair, and nothing says which.</param>
-/// <param name="AmountMetres">The amount; for a tape's scale a share.</param>
+/// <param name="AmountMetres">The amount; for a tape's scale or a lean a share.</param>
 /// <param name="UMetres">Its standard uncertainty, with that of where the damage begins.</param>
-internal sealed record DamagePart(DamageForm Form, string? From, int Subject, bool IsPair, double AmountMetres, double UMetres);
+internal sealed record DamagePart(DamageShape Shape, string? From, bool IsPair, double AmountMetres, double UMetres)
+{
+    /// <summary>The form.</summary>
+    public DamageForm Form => Shape.Form;
+
+    /// <summary>The point's number; -1 when it is not a point.</summary>
+    public int Subject => Shape.Subject;
+}
 
 /// <summary>What may have happened to the frame: nothing, one form, or two together.</summary>
 /// <param name="Parts">The forms; empty for nothing.</param>

@@ -5,9 +5,11 @@ internal static class DamageReport
 {
     private const double NearlyAsGood = 1.0 / 20; // of the best belief
 
+    private const double MostDoubt = 0.05; // belief in nothing at all, beyond which no damage is claimed: the 95 % of a verdict
+
     public static IReadOnlyList<DamageEstimate> Of(IReadOnlyList<DamageExplanation> explanations, LengthWords words)
     {
-        if (explanations.Count == 0 || explanations[0].Parts.Count == 0)
+        if (!IsClaimed(explanations))
         {
             return [];
         }
@@ -15,14 +17,32 @@ internal static class DamageReport
         var best = explanations[0];
         var second = explanations.Count > 1 ? explanations[1].Probability : 0;
         var list = new List<DamageEstimate>();
+        var told = new HashSet<string>(StringComparer.Ordinal);
         foreach (var explanation in explanations.TakeWhile(e => e.Probability >= NearlyAsGood * best.Probability))
         {
             var odds = explanation.Probability / (explanation == best ? second : best.Probability);
-            list.AddRange(explanation.Parts.Where(p => !IsLookAlike(p)).Select(p => Estimate(p, odds, words)));
+            foreach (
+                var part in explanation.Parts.Where(p =>
+                    !IsLookAlike(p) && told.Add($"{NameOf(p)}:{(p.Form == DamageForm.Point ? p.From : "")}")
+                )
+            )
+            {
+                list.Add(Estimate(part, odds, words));
+            }
         }
 
         return list;
     }
+
+    /// <summary>Whether something, damage or not, must have happened for the readings to come out like this.</summary>
+    public static bool IsClaimed(IReadOnlyList<DamageExplanation> explanations) =>
+        explanations.Count > 0 && explanations.Where(e => e.Parts.Count == 0).Sum(e => e.Probability) <= MostDoubt;
+
+    /// <summary>The displacements of the best explanation that move more than one place, when damage is claimed; empty otherwise.</summary>
+    public static IReadOnlyList<double[]> MovesOf(IReadOnlyList<DamageExplanation> explanations) =>
+        IsClaimed(explanations)
+            ? [.. explanations[0].Parts.Where(p => p.Form != DamageForm.Point && !IsLookAlike(p)).SelectMany(p => p.Shape.Moves)]
+            : [];
 
     /// <summary>Whether it explains without damage.</summary>
     public static bool IsLookAlike(DamagePart part) => part.Form is DamageForm.TapeScale or DamageForm.Lean;

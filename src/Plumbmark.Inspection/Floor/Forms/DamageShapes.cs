@@ -120,10 +120,22 @@ internal sealed class DamageShapes
             foreach (var side in new[] { 0, 1, -1 })
             {
                 var points = stations.PointsOfFirst(n).Where(p => side == 0 || stations.SideOf(p) == side).ToList();
-                Add(DamageForm.Sag, stations.Name(lowest), Move(points, p => (0, 0, -Tent(stations.XOf(p)))), isSymmetric: side == 0);
+                Add(
+                    DamageForm.Sag,
+                    stations.Name(lowest),
+                    Move(points, p => (0, 0, -Tent(stations.XOf(p)))),
+                    onlyPositive: true,
+                    isSymmetric: side == 0
+                );
                 if (isBowLowest && n > 3)
                 {
-                    Add(DamageForm.Sag, stations.Name(lowest), Move(points, p => (0, 0, -Bow(stations.XOf(p)))), isSymmetric: side == 0);
+                    Add(
+                        DamageForm.Sag,
+                        stations.Name(lowest),
+                        Move(points, p => (0, 0, -Bow(stations.XOf(p)))),
+                        onlyPositive: true,
+                        isSymmetric: side == 0
+                    );
                 }
             }
         }
@@ -154,13 +166,32 @@ internal sealed class DamageShapes
     private void AddLookAlikes()
     {
         var placed = Enumerable.Range(0, _frame.Points.Count).Where(_frame.HasPlan).ToList();
-        Add(DamageForm.TapeScale, null, Move(placed, p => (_frame.X(p), _frame.Y(p), 0)));
+
+        // A scale is counted on the drawing, not on the measured places: a column made of the damage itself would explain it away.
+        var drawn = placed.Where(p => _frame.Points[p].Nominal is { X: not null, Y: not null }).ToList();
+        if (drawn.Count > 1)
+        {
+            Add(
+                DamageForm.TapeScale,
+                null,
+                Move(drawn, p => (_frame.Points[p].Nominal!.X!.Value.Metres, _frame.Points[p].Nominal!.Y!.Value.Metres, 0))
+            );
+        }
+
         if (placed.Count > 0 && placed.TrueForAll(_frame.HasHeight))
         {
             var mean = placed.Average(_frame.Z);
-            Add(DamageForm.Lean, null, Move(placed, p => (0, _frame.Z(p) - mean, 0)));
-            Add(DamageForm.Lean, null, Move(placed, p => (_frame.Z(p) - mean, 0, 0)));
+            Add(DamageForm.Lean, null, Move(placed, p => (0, HeightOfStation(p) - mean, 0)));
+            Add(DamageForm.Lean, null, Move(placed, p => (HeightOfStation(p) - mean, 0, 0)));
         }
+    }
+
+    private double HeightOfStation(int point)
+    {
+        var pair = _frame.Pairs.FirstOrDefault(p => p.Left == point || p.Right == point);
+        return pair is not null && _frame.HasHeight(pair.Left) && _frame.HasHeight(pair.Right)
+            ? (_frame.Z(pair.Left) + _frame.Z(pair.Right)) / 2
+            : _frame.Z(point);
     }
 
     private double[] Unit(int point, int axis)

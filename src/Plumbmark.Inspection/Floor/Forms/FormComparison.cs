@@ -8,9 +8,9 @@ namespace Plumbmark.Inspection.Floor.Forms;
 /// <remarks>
 /// <para>
 /// Each is fitted by generalised least squares on all contrasts with their full covariance, whatever the frame's lie. The belief in one is
-/// exp(-(χ² + k ln n) / 2) divided by the number of places its form was tried at (Schwarz, Annals of Statistics 6, 1978, 461-464; the
-/// division is the extended criterion of Chen and Chen, Biometrika 95, 2008, 759-771, with γ = 1). Without it a form that can begin
-/// anywhere would win by the number of its tickets.
+/// exp(-(χ² + k ln n) / 2) divided by the root of the number of places its form was tried at (Schwarz, Annals of Statistics 6, 1978, 461-464; the
+/// division, by its root, is the extended criterion of Chen and Chen, Biometrika 95, 2008, 759-771, with γ = 1/2). Without it a form
+/// that can begin anywhere would win by the number of its tickets.
 /// </para>
 /// <para>k - amounts fitted; n - contrasts. The amount is the mean over the places and shapes of the same explanation, weighted by belief.</para>
 /// </remarks>
@@ -19,6 +19,9 @@ internal sealed class FormComparison
     // How far the points of a sound frame stray from its drawing, beside the measuring: 1/64 in, common practice, no source. Without it
     // every frame measured well enough would be damaged.
     private const double ScatterMetres = 0.4e-3;
+
+    // An amount that may well be nothing explains nothing; beside a real one it would only share its belief.
+    private const double LeastSizeInU = 2;
 
     private const int FirstOfTwo = 24; // single explanations that are tried together with all others
     private const double WorthKeeping = 1e-4; // of the best belief
@@ -41,8 +44,7 @@ internal sealed class FormComparison
             covariance[i, i] += ScatterMetres * ScatterMetres;
         }
 
-        var lie = Enumerable.Range(0, Contrast.LieCount).Select(p => contrasts.All.Select(c => c.Lie[p]).ToArray());
-        _comparison = new GaussianComparison(contrasts.Values(), covariance, lie);
+        _comparison = new GaussianComparison(contrasts.Values(), covariance, contrasts.Lies());
         var columns = _shapes.SelectMany(s => s.Moves).Select(m => contrasts.All.Select(c => c.ChangeBy(m)).ToArray()).ToList();
         _effects = _comparison.Effects(columns);
         _firstEffect = new int[_shapes.Count];
@@ -55,7 +57,7 @@ internal sealed class FormComparison
         _logPlaces = _shapes
             .Where((_, s) => EffectsOf(s).All(e => _effects.IsSeen(e)))
             .GroupBy(s => s.Form)
-            .ToDictionary(g => g.Key, g => Math.Log(g.Count()));
+            .ToDictionary(g => g.Key, g => Math.Log(g.Count()) / 2);
     }
 
     /// <summary>All explanations worth keeping, most believed first; nothing at all is one of them. Empty when there is nothing to compare.</summary>
@@ -110,18 +112,24 @@ internal sealed class FormComparison
 
         var at = 0;
         var places = 0.0;
+        var trial = new Trial(shapes, fit.Amounts, Rows(fit.Covariance), 0);
         foreach (var shape in shapes)
         {
-            if (_shapes[shape].OnlyPositive && fit.Amounts[at] <= 0)
+            var count = _shapes[shape].Moves.Length;
+            var (amount, u) = count > 1 ? LengthOf(trial, at, count) : (fit.Amounts[at], Math.Sqrt(fit.Covariance[at, at]));
+            if ((_shapes[shape].OnlyPositive && amount <= 0) || Math.Abs(amount) < LeastSizeInU * u)
             {
                 return null;
             }
 
-            at += _shapes[shape].Moves.Length;
+            at += count;
             places += _logPlaces[_shapes[shape].Form];
         }
 
-        return new Trial(shapes, fit.Amounts, Rows(fit.Covariance), (fit.ChiSquareDrop / 2) - (effects.Length * _logCount / 2) - places);
+        return trial with
+        {
+            LogBelief = (fit.ChiSquareDrop / 2) - (effects.Length * _logCount / 2) - places,
+        };
     }
 
     private static double[][] Rows(double[,] matrix) =>
@@ -143,10 +151,10 @@ internal sealed class FormComparison
             var mean = sizes.Sum(s => s.Size.Amount * s.Belief) / sum;
             var variance = sizes.Sum(s => s.Belief * ((s.Size.U * s.Size.U) + ((s.Size.Amount - mean) * (s.Size.Amount - mean)))) / sum;
             var shape = _shapes[most.Shapes.First(s => KeyOf(s) == key)];
-            parts.Add(new DamagePart(shape.Form, shape.From, shape.Subject, false, mean, Math.Sqrt(variance)));
+            parts.Add(new DamagePart(shape, shape.From, false, mean, Math.Sqrt(variance)));
         }
 
-        return new DamageExplanation(parts, sum / total);
+        return new DamageExplanation([.. parts.OrderByDescending(p => Math.Abs(p.AmountMetres) / p.UMetres)], sum / total);
     }
 
     /// <summary>Amount and standard uncertainty of one part; of a bent point the length of its displacement.</summary>

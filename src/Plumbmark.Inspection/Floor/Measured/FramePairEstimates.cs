@@ -6,7 +6,10 @@ internal static class FramePairEstimates
     public static IReadOnlyList<PairEstimate> Of(MeasuredFrame frame, IReadOnlyList<Check> checks)
     {
         var byId = checks.ToDictionary(c => c.Id, StringComparer.Ordinal);
-        return [.. frame.Pairs.Where(p => Has(frame, p, frame.HasPlan) || Has(frame, p, frame.HasHeight)).Select(p => Estimate(frame, p, byId))];
+        return
+        [
+            .. frame.Pairs.Where(p => Has(frame, p, frame.HasPlan) || Has(frame, p, frame.HasHeight)).Select(p => Estimate(frame, p, byId)),
+        ];
     }
 
     private static bool Has(MeasuredFrame frame, FramePair pair, Func<int, bool> what) => what(pair.Left) && what(pair.Right);

@@ -12,13 +12,15 @@ internal static class FramePlacing
     private const int MostRounds = 10;
 
     /// <summary>The frame in its own axes; as it came when neither pairs nor drawing tell how it lies.</summary>
-    public static MeasuredFrame InOwnAxes(MeasuredFrame frame)
+    /// <param name="frame">The frame.</param>
+    /// <param name="damage">Displacements by damage believed to be there: see <see cref="FrameLie.Of"/>.</param>
+    public static MeasuredFrame InOwnAxes(MeasuredFrame frame, IReadOnlyList<double[]> damage)
     {
         var placed = FromDrawing(frame) ?? frame;
         placed = frame.Pairs.Any(p => HasPlan(placed, p)) ? AcrossPairs(placed) : placed;
         for (var round = 0; round < MostRounds; round++)
         {
-            var lie = FrameLie.Of(placed, Contrasts.Of(placed));
+            var lie = FrameLie.Of(placed, Contrasts.Of(placed), damage);
             var sizes = lie.Sizes();
             if (!lie.HasCentreLine)
             {

@@ -16,7 +16,11 @@ internal static class FramePoints
             {
                 if (against[contrast.Subject] != DeviationFrom.Nominal)
                 {
-                    (deviations[contrast.Subject, 0], deviations[contrast.Subject, 1], deviations[contrast.Subject, 2]) = (null, null, null);
+                    (deviations[contrast.Subject, 0], deviations[contrast.Subject, 1], deviations[contrast.Subject, 2]) = (
+                        null,
+                        null,
+                        null
+                    );
                     against[contrast.Subject] = DeviationFrom.Nominal;
                 }
 
@@ -29,11 +33,13 @@ internal static class FramePoints
             .. Enumerable
                 .Range(0, frame.Points.Count)
                 .Where(p => frame.HasPlan(p) || frame.HasHeight(p))
-                .Select(p => Estimate(
-                    frame,
-                    p,
-                    against[p] is { } from ? new Deviation(deviations[p, 0], deviations[p, 1], deviations[p, 2], from) : null
-                )),
+                .Select(p =>
+                    Estimate(
+                        frame,
+                        p,
+                        against[p] is { } from ? new Deviation(deviations[p, 0], deviations[p, 1], deviations[p, 2], from) : null
+                    )
+                ),
         ];
     }
 
@@ -46,13 +52,7 @@ internal static class FramePoints
     }
 
     /// <summary>Half of a pair's difference to each side; a side shift is the same for both.</summary>
-    private static void AddSymmetry(
-        MeasuredFrame frame,
-        Contrasts contrasts,
-        FrameLie lie,
-        double?[,] deviations,
-        DeviationFrom?[] against
-    )
+    private static void AddSymmetry(MeasuredFrame frame, Contrasts contrasts, FrameLie lie, double?[,] deviations, DeviationFrom?[] against)
     {
         for (var i = 0; i < frame.Pairs.Count; i++)
         {

@@ -22,7 +22,7 @@ internal static class ProvisionalNetwork
         return new Network(points, car.StandingReadings.Select(r => Observed(car, r)), [], pairs);
     }
 
-    private static Observation Observed(CarFile car, Reading reading)
+    public static Observation Observed(CarFile car, Reading reading)
     {
         var tool = car.Tools.FirstOrDefault(t => t.Id == reading.Tool);
         var division = tool?.Division?.Metres ?? 1e-3;

@@ -79,7 +79,13 @@ internal sealed class Stations
         : Math.Abs(YOf(point)) < OnCentreLineMetres ? 0
         : Math.Sign(YOf(point));
 
-    public double XOf(int point) => Along(_frame, point) ?? double.NaN;
+    /// <summary>Where a point stands along the frame: its pair's place, so that a pair moves as one.</summary>
+    public double XOf(int point)
+    {
+        var own = Along(_frame, point) ?? double.NaN;
+        var pair = _frame.Pairs.FirstOrDefault(p => p.Left == point || p.Right == point);
+        return pair is null ? own : Mean(Along(_frame, pair.Left), Along(_frame, pair.Right)) ?? own;
+    }
 
     public double YOf(int point)
     {

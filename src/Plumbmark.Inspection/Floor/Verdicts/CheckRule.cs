@@ -24,11 +24,7 @@ internal static class CheckRule
             return value <= limitMetres ? 1 : 0;
         }
 
-        return Math.Clamp(
-            Normal.Cumulative((limitMetres - value) / uMetres) - Normal.Cumulative((-limitMetres - value) / uMetres),
-            0,
-            1
-        );
+        return Math.Clamp(Normal.Cumulative((limitMetres - value) / uMetres) - Normal.Cumulative((-limitMetres - value) / uMetres), 0, 1);
     }
 
     /// <summary>The verdict that follows.</summary>

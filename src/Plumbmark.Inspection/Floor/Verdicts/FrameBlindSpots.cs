@@ -17,14 +17,13 @@ internal static class FrameBlindSpots
     /// <summary>How many standard uncertainties an amount must have to be noticed.</summary>
     public static double Noticed { get; } = BaardaReliability.Delta0(0.05, 0.20);
 
-    private static readonly (DamageForm Form, int Stations)[] s_forms =
-    [
-        (DamageForm.Sidesway, 3),
-        (DamageForm.Diamond, 2),
-        (DamageForm.Mash, 2),
-        (DamageForm.Twist, 2),
-        (DamageForm.Sag, 3),
-    ];
+    /// <summary>The forms of damage to a frame as a whole.</summary>
+    public static IReadOnlyList<DamageForm> Forms { get; } =
+    [DamageForm.Sidesway, DamageForm.Diamond, DamageForm.Mash, DamageForm.Twist, DamageForm.Sag];
+
+    /// <summary>The limit that a form is held against; null when it is not known.</summary>
+    public static double? LimitOf(DamageForm form, Limits limits) =>
+        (form is DamageForm.Twist or DamageForm.Sag ? limits.Height : limits.Mirror)?.Metres;
 
     public static IReadOnlyList<BlindSpot> Of(
         MeasuredFrame frame,
@@ -54,9 +53,9 @@ internal static class FrameBlindSpots
         }
 
         var smallest = SmallestSeen(frame, contrasts);
-        foreach (var (form, _) in s_forms)
+        foreach (var form in Forms)
         {
-            var limit = (form is DamageForm.Twist or DamageForm.Sag ? limits.Height : limits.Mirror)?.Metres;
+            var limit = LimitOf(form, limits);
             var seen = smallest.GetValueOrDefault(form, double.PositiveInfinity);
             if (limit is { } t && seen > t)
             {
@@ -75,8 +74,7 @@ internal static class FrameBlindSpots
             return [];
         }
 
-        var lie = Enumerable.Range(0, Contrast.LieCount).Select(p => contrasts.All.Select(c => c.Lie[p]).ToArray());
-        var comparison = new GaussianComparison(contrasts.Values(), contrasts.Covariance(), lie);
+        var comparison = new GaussianComparison(contrasts.Values(), contrasts.Covariance(), contrasts.Lies());
         var shapes = DamageShapes.Of(frame).Where(s => !s.IsLookAlike && s.Form != DamageForm.Point).ToList();
         var effects = comparison.Effects([.. shapes.Select(s => contrasts.All.Select(c => c.ChangeBy(s.Moves[0])).ToArray())]);
         return shapes
@@ -98,12 +96,24 @@ internal static class FrameBlindSpots
 
             var id = frame.Points[p].Id;
             var own = checks.Select(c => c.Check).Where(c => c.Points.Contains(id)).ToList();
-            AddPoint(spots, id, "plan", [SmallestOf(own, "stagger", $"deviation-x:{id}"), SmallestOf(own, "sideShift", $"deviation-y:{id}")], limits.Mirror ?? limits.Point);
+            AddPoint(
+                spots,
+                id,
+                "plan",
+                [SmallestOf(own, "stagger", $"deviation-x:{id}"), SmallestOf(own, "sideShift", $"deviation-y:{id}")],
+                limits.Mirror ?? limits.Point
+            );
             AddPoint(spots, id, "height", [SmallestOf(own, "heightDifference", $"deviation-z:{id}")], limits.Height ?? limits.Point);
         }
     }
 
-    private static void AddPoint(List<BlindSpot> spots, string point, string direction, double[] seen, Plumbmark.Engine.Lengths.Length? limit)
+    private static void AddPoint(
+        List<BlindSpot> spots,
+        string point,
+        string direction,
+        double[] seen,
+        Plumbmark.Engine.Lengths.Length? limit
+    )
     {
         if (limit is { } t && seen.Max() > t.Metres)
         {

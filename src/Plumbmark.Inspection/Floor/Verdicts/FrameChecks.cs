@@ -127,7 +127,9 @@ internal sealed class FrameChecks
     private (int Front, int Rear)? Ends(Stations stations)
     {
         var all = Enumerable.Range(0, stations.Count).ToList();
-        var bearing = all.Where(s => Roles.Matters(_frame.Points[stations.Pair(s).Left]) || Roles.Matters(_frame.Points[stations.Pair(s).Right]))
+        var bearing = all.Where(s =>
+                Roles.Matters(_frame.Points[stations.Pair(s).Left]) || Roles.Matters(_frame.Points[stations.Pair(s).Right])
+            )
             .ToList();
         var chosen = bearing.Count >= 2 ? bearing : all;
         return chosen.Count >= 2 ? (chosen[0], chosen[^1]) : null;

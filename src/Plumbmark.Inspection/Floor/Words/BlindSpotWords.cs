@@ -11,7 +11,8 @@ internal static class BlindSpotWords
             DamageForm.Sidesway => "Sidesway beyond the limit would not show yet: lengths and diagonals of the short bays would show it.",
             DamageForm.Diamond => "A diamond beyond the limit would not show yet: both diagonals of each bay would show it.",
             DamageForm.Mash => "One side pushed short beyond the limit would not show yet: lengths along both sides would show it.",
-            DamageForm.Twist => "Twist beyond the limit would not show yet, however equal the diagonals are: heights on both sides at both ends would show it.",
+            DamageForm.Twist =>
+                "Twist beyond the limit would not show yet, however equal the diagonals are: heights on both sides at both ends would show it.",
             DamageForm.Sag => "Sag of one rail beyond the limit would not show yet: heights along both rails would show it.",
             _ => "Damage beyond the limit would not show yet.",
         };

@@ -15,8 +15,7 @@ internal static class DamageWords
             DamageForm.Diamond =>
                 $"Diamond: the {Side(part.AmountMetres)} rail stands {size} ahead of the other all along; every cross-line is out of square the same way.",
             DamageForm.Mash => $"Mash: one side is {size} short from station {part.From} outward.",
-            DamageForm.Twist =>
-                $"Twist: the front end stands {size} higher on the {Side(part.AmountMetres)} than the rear end does.",
+            DamageForm.Twist => $"Twist: the front end stands {size} higher on the {Side(part.AmountMetres)} than the rear end does.",
             DamageForm.Sag when part.AmountMetres < 0 => $"Humped: station {part.From} stands {size} above the line through the ends.",
             DamageForm.Sag => $"Sag: station {part.From} hangs {size} below the line through the ends.",
             DamageForm.Point when part.IsPair =>

@@ -3,7 +3,8 @@ namespace Plumbmark.Inspection.Floor;
 /// <summary>The reasons for the verdict on the frame as a whole.</summary>
 internal static class OverallWords
 {
-    public const string NoLimit = "No limit is known, so there are only numbers and no verdict. Enter the book's limit, or choose what the trade uses.";
+    public const string NoLimit =
+        "No limit is known, so there are only numbers and no verdict. Enter the book's limit, or choose what the trade uses.";
 
     public static string AllTrue(int checks) =>
         $"Every suspension, spring and steering check is within its limit ({Words.Count(checks, "check")}), and nothing beyond a limit could hide from these readings.";

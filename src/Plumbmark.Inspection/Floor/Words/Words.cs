@@ -4,7 +4,8 @@ namespace Plumbmark.Inspection.Floor;
 internal static class Words
 {
     /// <summary><c>sideShift</c> as <c>side-shift</c>.</summary>
-    public static string Dashed(string camel) => string.Concat(camel.Select(c => char.IsUpper(c) ? $"-{char.ToLowerInvariant(c)}" : $"{c}"));
+    public static string Dashed(string camel) =>
+        string.Concat(camel.Select(c => char.IsUpper(c) ? $"-{char.ToLowerInvariant(c)}" : $"{c}"));
 
     /// <summary>A, B and C.</summary>
     public static string And(IReadOnlyList<string> items) =>

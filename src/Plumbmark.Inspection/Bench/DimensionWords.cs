@@ -1,0 +1,43 @@
+namespace Plumbmark.Inspection.Bench;
+
+/// <summary>What a person calls a dimension: <c>pad-height</c> is "pad height", <c>front/rear.twist</c> is "twist between front and rear".</summary>
+public static class DimensionWords
+{
+    /// <summary>The name in lower case, for the middle of a sentence.</summary>
+    public static string Name(string dimension)
+    {
+        var dot = dimension.LastIndexOf('.');
+        var (of, what) = dot < 0 ? (dimension, "") : (dimension[..dot], dimension[(dot + 1)..]);
+        var plain = of.Replace('-', ' ').Replace('_', ' ');
+        var pair = plain.Replace("/", " and ", StringComparison.Ordinal);
+        return what switch
+        {
+            "centres" => $"centre distance of {pair}",
+            "parallel" => $"parallelism of {pair}",
+            "twist" => $"twist between {pair}",
+            "diameter" => $"diameter of {plain}",
+            "ovality" => $"ovality of {plain}",
+            "taper" => $"taper of {plain}",
+            "clearance" => $"play in {plain}",
+            "grip" => $"grip in {plain}",
+            "" => plain,
+            _ => $"{plain} {what}",
+        };
+    }
+
+    /// <summary>The name as a sentence begins with it.</summary>
+    public static string Capital(string dimension)
+    {
+        var name = Name(dimension);
+        return name.Length == 0 ? name : char.ToUpperInvariant(name[0]) + name[1..];
+    }
+
+    /// <summary>A probability in whole per cent; near the ends it says more than 99% or less than 1%, because nothing is certain.</summary>
+    public static string Chance(double probability) =>
+        probability switch
+        {
+            > 0.99 => "more than 99%",
+            < 0.01 => "less than 1%",
+            _ => $"{Math.Round(100 * probability):F0}%",
+        };
+}

@@ -1,0 +1,55 @@
+using System.CommandLine;
+using Plumbmark.Inspection.Bench;
+using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Floor;
+
+namespace Plumbmark.Verbs;
+
+/// <summary><c>plumbmark bench FILE [--json]</c>: is each loose part straight, which type is it, is it worth keeping?</summary>
+internal static class BenchVerb
+{
+    public static Command Command(Output output)
+    {
+        var file = CarFileArgument.Create();
+        var json = new Option<bool>("--json") { Description = "Print one JSON object: millimetres, degrees, newtons per millimetre." };
+        var command = new Command(
+            "bench",
+            "Is each part straight, which type is it, is it worth keeping? Exit code 0 keep all, 10 replace or straighten, 20 can't tell yet."
+        )
+        {
+            file,
+            json,
+        };
+        command.Aliases.Add("bench-fit");
+        command.SetAction(parsed => Run(new BenchOptions(parsed.GetValue(file)!, parsed.GetValue(json)), output));
+        return command;
+    }
+
+    public static int Run(BenchOptions options, Output output) =>
+        CarFileArgument.Run(options.File, output, car => Answer(car, options, output), options.AsJson);
+
+    private static int Answer(CarFile car, BenchOptions options, Output output)
+    {
+        var answer = BenchInspection.Of(car);
+        if (options.AsJson)
+        {
+            output.Result(BenchAnswerJson.Bytes(answer));
+        }
+        else
+        {
+            output.Result(BenchReport.Of(car, answer));
+        }
+
+        return answer.Verdict switch
+        {
+            Verdict.True => ExitCode.True,
+            Verdict.Out => ExitCode.Out,
+            _ => ExitCode.CannotTellYet,
+        };
+    }
+}
+
+/// <summary>What <c>plumbmark bench</c> was asked.</summary>
+/// <param name="File">A path, or <c>-</c> for standard input.</param>
+/// <param name="AsJson">Whether to print JSON.</param>
+internal sealed record BenchOptions(string File, bool AsJson);
