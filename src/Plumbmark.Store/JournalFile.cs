@@ -96,7 +96,9 @@ internal static class JournalFile
 
         if (read < header.Length || !header.StartsWith("SQLite format 3\0"u8))
         {
-            throw new StoreUnusableException($"The file \"{path}\" is not a Plumbmark journal. It has not been touched; name another file.");
+            throw new StoreUnusableException(
+                $"The file \"{path}\" is not a Plumbmark journal. It has not been touched; name another file."
+            );
         }
 
         // A journal whose beginning still stands in its write-ahead log has neither id nor schema in the file itself.
@@ -104,7 +106,9 @@ internal static class JournalFile
         var isBlank = id == 0 && BinaryPrimitives.ReadInt32BigEndian(header[SchemaCookie..]) == 0;
         if (id != Pragmas.ApplicationId && !isBlank)
         {
-            throw new StoreUnusableException($"The file \"{path}\" is a database of another program. It has not been touched; name another file.");
+            throw new StoreUnusableException(
+                $"The file \"{path}\" is a database of another program. It has not been touched; name another file."
+            );
         }
 
         Migrations.RefuseNewer(path, BinaryPrimitives.ReadInt32BigEndian(header[UserVersion..]), newest);

@@ -1,6 +1,7 @@
 using Plumbmark.Web.Floor;
 using Plumbmark.Web.Server;
 using Plumbmark.Web.Shed;
+using Plumbmark.Web.Sheet;
 
 namespace Plumbmark.Web;
 
@@ -8,5 +9,5 @@ namespace Plumbmark.Web;
 public static class Rooms
 {
     /// <summary>The rooms in the order of the bottom navigation: Shed, Book, Floor, Bench, Press, Road, Sheet.</summary>
-    public static IReadOnlyList<Room> All { get; } = [ShedRoom.Room, FloorRoom.Room];
+    public static IReadOnlyList<Room> All { get; } = [ShedRoom.Room, FloorRoom.Room, SheetRoom.Room];
 }

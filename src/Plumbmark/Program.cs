@@ -14,6 +14,7 @@ var root = new RootCommand("Is this frame true, is this part straight, and what 
     ImportVerb.Command(output),
     ExportVerb.Command(output),
     SchemaVerb.Command(output),
+    SheetVerb.Command(output),
 };
 ServeVerb.AddTo(root, output);
 var parsed = root.Parse(args);

@@ -22,8 +22,14 @@ public sealed partial class PowerCutJourneys
             for (var cut = 0; cut < Cuts; cut++)
             {
                 await using var app = await AppProcess.Start(folder, keepFolder: true);
-                using var client = new HttpClient(new SocketsHttpHandler { AllowAutoRedirect = false, UseCookies = true }) { BaseAddress = new Uri(app.Address) };
-                var token = Token().Match(await client.GetStringAsync("/cars/1/floor", TestContext.Current.CancellationToken)).Groups[1].Value;
+                using var client = new HttpClient(new SocketsHttpHandler { AllowAutoRedirect = false, UseCookies = true })
+                {
+                    BaseAddress = new Uri(app.Address),
+                };
+                var token = Token()
+                    .Match(await client.GetStringAsync("/cars/1/floor", TestContext.Current.CancellationToken))
+                    .Groups[1]
+                    .Value;
                 var killer = Task.Run(async () =>
                 {
                     await Task.Delay(random.Next(200, 900));

@@ -82,8 +82,16 @@ public sealed class JournalFileFaults : IDisposable
             journals.Add(CarFile.Named("One", LengthUnit.Inch));
         }
 
-        Assert.Contains("never changed", Assert.Throws<SqliteException>(() => RunSql("UPDATE entry SET act = '{}'")).Message, StringComparison.Ordinal);
-        Assert.Contains("never removed", Assert.Throws<SqliteException>(() => RunSql("DELETE FROM entry")).Message, StringComparison.Ordinal);
+        Assert.Contains(
+            "never changed",
+            Assert.Throws<SqliteException>(() => RunSql("UPDATE entry SET act = '{}'")).Message,
+            StringComparison.Ordinal
+        );
+        Assert.Contains(
+            "never removed",
+            Assert.Throws<SqliteException>(() => RunSql("DELETE FROM entry")).Message,
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -94,7 +102,9 @@ public sealed class JournalFileFaults : IDisposable
             journals.Add(CarFile.Named("One", LengthUnit.Inch));
         }
 
-        RunSql("INSERT INTO entry VALUES (1, 2, 2, '00000000-0000-0000-0000-000000000002', '2030-01-01T00:00:00Z', NULL, '{\"act\":\"teleported\",\"units\":\"in\"}')");
+        RunSql(
+            "INSERT INTO entry VALUES (1, 2, 2, '00000000-0000-0000-0000-000000000002', '2030-01-01T00:00:00Z', NULL, '{\"act\":\"teleported\",\"units\":\"in\"}')"
+        );
         using var again = Journals.Open(_folder.Journal);
         var told = Assert.Throws<StoreUnusableException>(() => again.Car(1));
         Assert.Contains("newer Plumbmark", told.Message, StringComparison.Ordinal);
@@ -110,7 +120,12 @@ public sealed class JournalFileFaults : IDisposable
         var car = journals.Add(CarFile.Named("One", LengthUnit.Inch));
         for (var i = 0; i < 12; i++)
         {
-            journals.Append(car.Id, Guid.NewGuid(), null, _ => [new Inspection.Journal.Act.CarDescribed(new CarIdentity($"{i}"), LengthUnit.Inch)]);
+            journals.Append(
+                car.Id,
+                Guid.NewGuid(),
+                null,
+                _ => [new Inspection.Journal.Act.CarDescribed(new CarIdentity($"{i}"), LengthUnit.Inch)]
+            );
         }
 
         var whole = ReadShared(log);

@@ -57,7 +57,10 @@ public sealed class JournalsTests : IDisposable
     {
         using var journals = Journals.Open(_folder.Journal);
         var car = journals.Add(Named("One"));
-        var entries = Enumerable.Range(1, 3).Select(i => new JournalEntry(Guid.NewGuid(), DateTimeOffset.UnixEpoch, "phone", Describe($"{i}"))).ToList();
+        var entries = Enumerable
+            .Range(1, 3)
+            .Select(i => new JournalEntry(Guid.NewGuid(), DateTimeOffset.UnixEpoch, "phone", Describe($"{i}")))
+            .ToList();
         Kept(journals.Append(car.Id, entries[..2]));
         var rest = Kept(journals.Append(car.Id, entries));
         Assert.Equal(entries[2].Id, Assert.Single(rest.Entries).Entry.Id);
@@ -91,7 +94,9 @@ public sealed class JournalsTests : IDisposable
     {
         using var journals = Journals.Open(_folder.Journal);
         var car = journals.Add(Named("One"));
-        Assert.Throws<InvalidOperationException>(() => journals.Append(car.Id, Guid.NewGuid(), null, _ => throw new InvalidOperationException()));
+        Assert.Throws<InvalidOperationException>(() =>
+            journals.Append(car.Id, Guid.NewGuid(), null, _ => throw new InvalidOperationException())
+        );
         Assert.Single(journals.Car(car.Id)!.Entries);
         Kept(journals.Append(car.Id, Guid.NewGuid(), null, _ => [Describe("two")]));
     }

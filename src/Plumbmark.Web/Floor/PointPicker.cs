@@ -144,7 +144,10 @@ internal sealed class PointPicker
     {
         if (_places.TryGetValue(id, out var at))
         {
-            svg.Append(CultureInfo.InvariantCulture, $"<text class=\"picker-end\" aria-hidden=\"true\" x=\"{N(at.X)}\" y=\"{N(at.Y + 5)}\" text-anchor=\"middle\">{number}</text>");
+            svg.Append(
+                CultureInfo.InvariantCulture,
+                $"<text class=\"picker-end\" aria-hidden=\"true\" x=\"{N(at.X)}\" y=\"{N(at.Y + 5)}\" text-anchor=\"middle\">{number}</text>"
+            );
         }
     }
 

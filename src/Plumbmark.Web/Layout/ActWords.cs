@@ -1,3 +1,4 @@
+using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Journal;
 
@@ -33,9 +34,15 @@ public static class ActWords
             Reading.Height r => $"{r.Point}, height, {r.Value.AsTyped}",
             Reading.Offset r => $"{r.Point} from the string {r.From} to {r.To}, {r.Value.AsTyped}",
             Reading.Drop { Distance: { } distance } r => $"{r.Point} dropped again, {distance.AsTyped} from the first mark",
-            Reading.Drop r => $"{r.Point} dropped again, {r.Dx?.AsTyped} forward and {r.Dy?.AsTyped} to the left of the first mark",
+            Reading.Drop { Dx: { } dx, Dy: { } dy } r =>
+                $"{r.Point} dropped again, {Step(dx, "forward", "back")} and {Step(dy, "left", "right")} of the first mark",
             _ => reading.Id,
         };
+
+    private static string Step(Length step, string plus, string minus) =>
+        step == Length.Zero ? $"0 {plus}"
+        : step > Length.Zero ? $"{step.AsTyped} {plus}"
+        : $"{step.AsTyped.TrimStart('-', '−', ' ')} {minus}";
 
     private static string Typed(Reading reading, string value) =>
         reading.StartAt is { } start ? $"{value} started at {start.AsTyped}" : value;

@@ -15,8 +15,8 @@ internal static class DimensionJson
         var subject = SubjectJson.Read(fields);
         var dimension = new BookDimension(id ?? "", subject ?? new BookSubject.Named(id ?? ""))
         {
-            Value = AmountPart.Optional(fields, "value"),
-            AlsoPrinted = AmountPart.Optional(fields, "also"),
+            Value = ReadPrinted(fields, "value"),
+            AlsoPrinted = ReadPrinted(fields, "also"),
             Tolerance = ToleranceJson.Read(fields),
             MustEqual = PartJson.Texts(fields, "mustEqual"),
             IsBothSides = fields.Truth("bothSides"),
@@ -57,6 +57,17 @@ internal static class DimensionJson
         json.WriteList("evidence", dimension.Evidence, e => WriteEvidence(json, e, units));
         json.WriteOptional("note", dimension.Note);
         json.WriteEndObject();
+    }
+
+    private static Amount? ReadPrinted(Fields fields, string name)
+    {
+        if (fields.Optional(name) is { Kind: JsonValueKind.String } part && ScannedText.Refusal(part.Text) is { } refusal)
+        {
+            fields.Faults.Add(part, refusal);
+            return null;
+        }
+
+        return AmountPart.Optional(fields, name);
     }
 
     public static CarEvidence? ReadEvidence(Fields fields)

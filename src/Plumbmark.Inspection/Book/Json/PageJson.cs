@@ -14,7 +14,8 @@ internal static class PageJson
     public static BookPage? Read(Fields outer)
     {
         var unitPart = outer.Part.Members.FirstOrDefault(m => m.Name == "units").Value;
-        var units = unitPart is not null && CarFileReader.Units.TryGetValue(unitPart.Text, out var known) ? known : LengthUnit.Millimetre;
+        // A page without a readable unit is refused; read as inches meanwhile, which take fractions too, it tells no faults that follow from that.
+        var units = unitPart is not null && CarFileReader.Units.TryGetValue(unitPart.Text, out var known) ? known : LengthUnit.Inch;
         // The outer reading has told its faults already where this is no group.
         return outer.Part.Kind == JsonValueKind.Object ? ReadIn(outer.In(units), units) : null;
     }
