@@ -80,7 +80,7 @@ internal sealed class PointTrials(NetworkFit fit)
             int[] at = [.. ((string[])[move.Point, MarkMoves.Later]).SelectMany(p => ((Axis[])[Axis.X, Axis.Y]).Select(a => c.IndexOf(p, a)!.Value))];
             double Covariance(int a, int b) => c[at[a], at[b]] - c[at[a], at[b + 2]] - c[at[a + 2], at[b]] + c[at[a + 2], at[b + 2]];
             var d = (c.ValuesMetres[at[2]] - c.ValuesMetres[at[0]], c.ValuesMetres[at[3]] - c.ValuesMetres[at[1]]);
-            yield return Of(move.Point, freed, (Covariance(0, 0), Covariance(0, 1), Covariance(1, 1)), d, BlunderPriors.Point / move.Splits);
+            yield return Of(move.Point, freed, (Covariance(0, 0), Covariance(0, 1), Covariance(1, 1)), d, BlunderPriors.MovedMark / move.Splits);
         }
     }
 
@@ -89,9 +89,9 @@ internal sealed class PointTrials(NetworkFit fit)
 
     private Hypothesis Of(string point, NetworkFit freed, (double XX, double XY, double YY) s, (double X, double Y) d, double prior)
     {
-        var gain = fit.WeightedSquares - freed.WeightedSquares;
+        var weighed = new Evidence(fit.WeightedSquares, fit.Redundancy);
         var sizes = BlunderPriors.PointSizesMetres;
-        var evidence = Evidence.Mean([.. sizes.Select(t => Evidence.Of(gain, s, d, s, (t * t, t * t)))]);
+        var evidence = Evidence.Mean([.. sizes.Select(t => weighed.Of(freed.WeightedSquares, s, d, s, (t * t, t * t)))]);
         var probability = freed.Redundancy > 0 ? freed.ChiSquareProbability : null;
         return new Hypothesis(
             [new Doubted(null, point, BlunderKind.PointOff, double.Hypot(d.X, d.Y), null)],
