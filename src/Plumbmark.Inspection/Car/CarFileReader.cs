@@ -3,6 +3,7 @@ using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Bench;
 using Plumbmark.Inspection.Bench.Json;
 using Plumbmark.Inspection.Car.Json;
+using Plumbmark.Inspection.Floor.Levelling;
 using Plumbmark.Inspection.Press;
 using Plumbmark.Inspection.Road.Json;
 
@@ -49,6 +50,7 @@ public static class CarFileReader
         var readings = Located(fields, "readings", ReadingJson.Read, r => r.Id, faults, units);
         var road = fields.Group("road") is { } roadFields ? RoadJson.Read(roadFields, points.Select(p => p.Value)) : null;
         var press = Located(fields, "press", PressJson.Read, j => j.Id, faults, units);
+        var level = fields.Group("level") is { } levelFields ? LevelJson.Read(levelFields) : null;
         var parts = fields.Group("parts") is { } partFields ? PartsJson.Read(partFields) : PartsSection.Empty;
         fields.RefuseOthers();
 
@@ -65,6 +67,7 @@ public static class CarFileReader
             Road = road,
             Press = [.. press.Select(j => j.Value)],
             Parts = parts,
+            Level = level,
         };
     }
 

@@ -65,10 +65,20 @@ internal static class LookAlikeSearch
             var other = last - end;
             var slope = (Middle(end) - Middle(other)) / (stations.X(end) - stations.X(other));
             double Thrown(int s) => Middle(s) - Middle(other) - (slope * (stations.X(s) - stations.X(other)));
-            var most = Enumerable.Range(1, last - 1).Where(s => Say(s) >= NoSay).DefaultIfEmpty(-1).MaxBy(s => s < 0 ? 0 : Math.Abs(Thrown(s)));
+            var most = Enumerable
+                .Range(1, last - 1)
+                .Where(s => Say(s) >= NoSay)
+                .DefaultIfEmpty(-1)
+                .MaxBy(s => s < 0 ? 0 : Math.Abs(Thrown(s)));
             if (most >= 0 && Math.Abs(Thrown(most)) > words.DivisionMetres)
             {
-                var sentence = LookAlikeWords.CentreLine(stations.Name(end), stations.Name(other), stations.Name(most), Thrown(most), words);
+                var sentence = LookAlikeWords.CentreLine(
+                    stations.Name(end),
+                    stations.Name(other),
+                    stations.Name(most),
+                    Thrown(most),
+                    words
+                );
                 found.Add(new LookAlike("centre-line", Thrown(most), null, sentence));
             }
         }

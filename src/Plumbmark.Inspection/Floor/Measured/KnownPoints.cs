@@ -8,6 +8,11 @@ internal static class KnownPoints
     public static CarFile Only(CarFile car)
     {
         var known = car.Frame.Points.Select(p => p.Id).ToHashSet(StringComparer.Ordinal);
-        return car.Readings.All(r => r.Points.All(known.Contains)) ? car : car with { Readings = [.. car.Readings.Where(r => r.Points.All(known.Contains))] };
+        return car.Readings.All(r => r.Points.All(known.Contains))
+            ? car
+            : car with
+            {
+                Readings = [.. car.Readings.Where(r => r.Points.All(known.Contains))],
+            };
     }
 }

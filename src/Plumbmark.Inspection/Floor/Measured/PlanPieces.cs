@@ -48,8 +48,14 @@ public static class PlanPieces
         var parts = JsonText.Read(utf8, new Faults())?.Members.FirstOrDefault(m => m.Name == "readings").Value?.Items ?? [];
         foreach (var piece in pieces.Skip(1))
         {
-            var first = car.Readings.ToList().FindIndex(r => r.Withdrawn is null && Lengths(car).Contains(r) && r.Points.Any(piece.Contains));
-            var sentence = PlanPieceWords.Apart(piece, pieces[0], [.. Lengths(car).Where(r => r.Points.Any(piece.Contains)).Select(r => r.Id)]);
+            var first = car
+                .Readings.ToList()
+                .FindIndex(r => r.Withdrawn is null && Lengths(car).Contains(r) && r.Points.Any(piece.Contains));
+            var sentence = PlanPieceWords.Apart(
+                piece,
+                pieces[0],
+                [.. Lengths(car).Where(r => r.Points.Any(piece.Contains)).Select(r => r.Id)]
+            );
             if (first < parts.Count)
             {
                 faults.Add(parts[first], sentence);
@@ -63,5 +69,6 @@ public static class PlanPieces
         return faults.InOrder();
     }
 
-    private static IEnumerable<Reading> Lengths(CarFile car) => car.StandingReadings.Where(r => r is Reading.Plan or Reading.Direct or Reading.Offset);
+    private static IEnumerable<Reading> Lengths(CarFile car) =>
+        car.StandingReadings.Where(r => r is Reading.Plan or Reading.Direct or Reading.Offset);
 }

@@ -30,9 +30,18 @@ internal static class LookAlikeWords
                 "four-stands",
                 "A frame wound up on four stands until all touch looks twisted, or hides its twist. Stand it on three, bring the fourth up until it just touches, and read the heights again."
             ),
-            DamageForm.Sag => ("end-supports", "A bare frame hung at its ends droops. Note where the stands are; the book says where it was carried when drawn."),
-            DamageForm.Mash => ("hole-edge", "Marks taken at another edge of the holes on one side look the same. Look at one hole on each side before believing it."),
-            DamageForm.Diamond => ("tape-start", "Diagonals all begun at another graduation than the sides look the same. Begin one diagonal again at the same graduation."),
+            DamageForm.Sag => (
+                "end-supports",
+                "A bare frame hung at its ends droops. Note where the stands are; the book says where it was carried when drawn."
+            ),
+            DamageForm.Mash => (
+                "hole-edge",
+                "Marks taken at another edge of the holes on one side look the same. Look at one hole on each side before believing it."
+            ),
+            DamageForm.Diamond => (
+                "tape-start",
+                "Diagonals all begun at another graduation than the sides look the same. Begin one diagonal again at the same graduation."
+            ),
             DamageForm.Sidesway => (
                 "centre-line",
                 "Measuring the centre line from another pair moves the sway to the other end. It is drawn here through the pairs that agree."

@@ -14,5 +14,7 @@ internal static class PlanPieceWords
     }
 
     private static string Named(IReadOnlyList<string> names) =>
-        names.Count <= MostNamed ? Words.And(names) : $"{string.Join(", ", names.Take(MostNamed - 1))} and {names.Count - MostNamed + 1} more";
+        names.Count <= MostNamed
+            ? Words.And(names)
+            : $"{string.Join(", ", names.Take(MostNamed - 1))} and {names.Count - MostNamed + 1} more";
 }
