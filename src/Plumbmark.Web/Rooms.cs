@@ -1,6 +1,9 @@
+using Plumbmark.Web.Bench;
 using Plumbmark.Web.Floor;
+using Plumbmark.Web.Road;
 using Plumbmark.Web.Server;
 using Plumbmark.Web.Shed;
+using Plumbmark.Web.Sheet;
 
 namespace Plumbmark.Web;
 
@@ -8,5 +11,12 @@ namespace Plumbmark.Web;
 public static class Rooms
 {
     /// <summary>The rooms in the order of the bottom navigation: Shed, Book, Floor, Bench, Press, Road, Sheet.</summary>
-    public static IReadOnlyList<Room> All { get; } = [ShedRoom.Room, FloorRoom.Room];
+    public static IReadOnlyList<Room> All { get; } =
+    [
+        ShedRoom.Room,
+        FloorRoom.Room,
+        BenchRoom.Room,
+        RoadRoom.Room,
+        SheetRoom.Room,
+    ];
 }

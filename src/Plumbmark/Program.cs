@@ -9,12 +9,16 @@ var root = new RootCommand("Is this frame true, is this part straight, and what 
     PlanVerb.Command(output),
     AdjustVerb.Command(output),
     BenchVerb.Command(output),
+    PressVerb.Command(output),
     RoadVerb.Command(output),
     ServeVerb.Command(output),
     DemoVerb.Command(output),
     ImportVerb.Command(output),
     ExportVerb.Command(output),
     SchemaVerb.Command(output),
+    SheetVerb.Command(output),
+    ExtractVerb.Command(output),
+    AddReadingsVerb.Command(output),
 };
 ServeVerb.AddTo(root, output);
 var parsed = root.Parse(args);

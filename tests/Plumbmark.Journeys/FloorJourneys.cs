@@ -1,3 +1,4 @@
+using System.Text.Json;
 using Microsoft.Playwright;
 
 namespace Plumbmark.Journeys;
@@ -23,6 +24,91 @@ public sealed class FloorJourneys(Browser browser) : IClassFixture<Browser>
         await page.ReloadAsync();
         await Assertions.Expect(page.Locator(".floor-readings li")).ToHaveCountAsync(1);
         await Assertions.Expect(page.Locator("#reading-r1")).ToContainTextAsync("27 3/8");
+    }
+
+    [Fact]
+    public async Task TwentyReadings_FromAnEmptyShedToAnAnswer_ThatTheCommandLineShares()
+    {
+        await using var app = await AppProcess.Start();
+        var page = await browser.Open(app);
+        await AddCar(page, "Barn find", pairs: "5");
+        var kept = 0;
+        foreach (var (from, to, value) in new LadderSurvey(5).Lengths().Take(20))
+        {
+            await Pick(page, from);
+            await Pick(page, to);
+            await page.Keyboard.TypeAsync(value);
+            await page.Keyboard.PressAsync("Enter");
+            await Assertions.Expect(page.Locator(".floor-undo").First).ToContainTextAsync($"r{++kept}: {from} to {to}, plan, {value}");
+            if (kept == 5)
+            {
+                await page.Picture("floor-five-readings");
+                var overall = await page.Locator("h1 .verdict").InnerTextAsync();
+                Assert.Equal("can't tell yet", overall.Trim());
+            }
+        }
+
+        await page.ReloadAsync();
+        await Assertions.Expect(page.GetByText("20 readings in use")).ToBeVisibleAsync();
+        await page.IsFitToUse();
+        await page.Picture("floor-twenty-readings");
+
+        // The sheet says the same, and leaves the serial number off unless asked.
+        var address = page.Url.Split("/floor")[0];
+        var sheet = await page.APIRequest.GetAsync($"{address}/sheet/frame.pdf?paper=a4");
+        using var pdf = UglyToad.PdfPig.PdfDocument.Open(await sheet.BodyAsync());
+        var words = string.Join(' ', pdf.GetPages().SelectMany(p => p.GetWords()).Select(w => w.Text));
+        Assert.Contains("Barn find", words, StringComparison.Ordinal);
+        Assert.Contains((await page.Locator("h1 .verdict").InnerTextAsync()).Trim(), words, StringComparison.OrdinalIgnoreCase);
+
+        // The file taken out gives the same numbers on the command line as stand on the page.
+        await page.GetByText("Show the working").ClickAsync();
+        var shown = await page.Locator(".floor-working table").First.Locator("tbody tr").AllInnerTextsAsync();
+        var verdict = await page.Locator("h1 .verdict").InnerTextAsync();
+        await page.GotoAsync(address);
+        var download = await page.RunAndWaitForDownloadAsync(() => page.GetByText("Take out a car file").ClickAsync());
+        var file = Path.Combine(app.Folder, "barn-find.json");
+        await download.SaveAsAsync(file);
+        var (code, results, _) = await AppProcess.Run(app.Folder, "check", file, "--json");
+        using var json = JsonDocument.Parse(results);
+        Assert.Equal(verdict.Trim(), json.RootElement.GetProperty("overall").GetProperty("verdict").GetString());
+        Assert.Equal(
+            verdict.Trim() switch
+            {
+                "true" => 0,
+                "out" => 10,
+                _ => 20,
+            },
+            code
+        );
+        Assert.NotEmpty(shown);
+        Assert.Equal(
+            json.RootElement.GetProperty("points").EnumerateArray().Select(PointRow),
+            shown.Select(row => string.Join(' ', row.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)))
+        );
+    }
+
+    /// <summary>A point of <c>check --json</c> as the page writes it: tenths of a millimetre.</summary>
+    private static string PointRow(JsonElement point)
+    {
+        string Number(string name) =>
+            point.TryGetProperty(name, out var n) && n.ValueKind == JsonValueKind.Number ? n.GetDouble().ToString("0.0") : "–";
+        return $"{point.GetProperty("id").GetString()} {Number("x")} {Number("ux")} {Number("y")} {Number("uy")} {Number("z")} {Number("uz")}";
+    }
+
+    [Fact]
+    public async Task WithoutScript_ReadingsAreEnteredAndRead()
+    {
+        await using var app = await AppProcess.Start();
+        var page = await browser.Open(app, script: false);
+        await AddCar(page, "No script", pairs: "5");
+        await Pick(page, "A.L");
+        await Pick(page, "B.R");
+        await page.FillAsync("#value", "31 1/2");
+        await page.ClickAsync("text=Keep reading");
+        await Assertions.Expect(page.Locator("#reading-r1")).ToContainTextAsync("A.L to B.R, plan, 31 1/2");
+        await page.ClickAsync(".floor-undo button");
+        await Assertions.Expect(page.Locator("#reading-r1")).ToHaveCountAsync(0);
     }
 
     [Fact]

@@ -39,6 +39,8 @@ public sealed class ShedJourneys(Browser browser) : IClassFixture<Browser>
                 "/cars/1/tools?tool=tape",
                 "/cars/1/limits",
                 "/cars/1/journal",
+                "/cars/1/sheet",
+                "/cars/1/floor?kind=height&round=1",
                 "/cars/1/readings/r1/withdrawal",
                 "/cars/2/floor",
                 "/cars/2/points",
@@ -48,9 +50,7 @@ public sealed class ShedJourneys(Browser browser) : IClassFixture<Browser>
         {
             await page.GotoAsync(address);
             await page.IsFitToUse();
-            var name =
-                address.Split('?')[0].Trim('/').Replace('/', '-')
-                + (address.Contains('?', StringComparison.Ordinal) ? address.Split("kind=")[^1].Split('&')[0] : "");
+            var name = string.Concat(address.Trim('/').Split('&')[0].Select(c => char.IsLetterOrDigit(c) ? c : '-'));
             await page.Picture($"{(dark ? "dark" : "light")}-{(name.Length == 0 ? "shed" : name)}");
         }
     }

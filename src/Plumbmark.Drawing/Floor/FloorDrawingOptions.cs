@@ -6,10 +6,12 @@ namespace Plumbmark.Drawing.Floor;
 /// <param name="Width">Width in picture units; 328 suits a phone of 360 px.</param>
 /// <param name="TallestFrame">The most height given to the frame itself; a long frame is drawn narrower rather than taller.</param>
 /// <param name="HasLegend">Whether the signs are explained below the drawing; the exaggeration is written there in any case.</param>
+/// <param name="LeastRangeMetres">A deviation that must find room, in metres, so that two drawings side by side exaggerate alike; 0 for none.</param>
 public sealed record FloorDrawingOptions(
     Func<string, string>? HrefOf = null,
     IReadOnlyList<string>? Picked = null,
     double Width = 328,
     double TallestFrame = 460,
-    bool HasLegend = true
+    bool HasLegend = true,
+    double LeastRangeMetres = 0
 );

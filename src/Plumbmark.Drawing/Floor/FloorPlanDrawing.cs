@@ -25,7 +25,7 @@ public static class FloorPlanDrawing
         var left = PointLabels.LaneWidth(seen, isLeft: true, options.TallestFrame);
         var right = PointLabels.LaneWidth(seen, isLeft: false, options.TallestFrame);
         var box = new Figure.Box(new Spot(left, Header), options.Width - left - right, options.TallestFrame);
-        var (figure, fitted) = Figure.Fit(seen, box, FloorWords.LimitMetres(answer));
+        var (figure, fitted) = Figure.Fit(seen, box, FloorWords.RangeMetres(answer, options));
         var scene = new FloorScene(car, answer, options, FloorView.Plan, seen, figure);
         // A wide short frame still needs room for its labels.
         var height = Math.Min(options.TallestFrame, Math.Max(fitted, PointLabels.HeightFor(seen)));

@@ -28,7 +28,7 @@ public static class FloorSideDrawing
     {
         var reach = Math.Clamp(options.TallestFrame * 0.4, LeastReach, MostReach);
         var box = new Figure.Box(new Spot(0, Above), options.Width, options.TallestFrame, reach, ShowsCentre: false);
-        var (figure, height) = Figure.Fit(seen, box, FloorWords.LimitMetres(answer));
+        var (figure, height) = Figure.Fit(seen, box, FloorWords.RangeMetres(answer, options));
         var scene = new FloorScene(car, answer, options, FloorView.Side, seen, figure);
         var bottom = Above + height + Below;
         var labels = new SideLabels(scene, Above, Above + height);

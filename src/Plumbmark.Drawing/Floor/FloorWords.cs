@@ -9,9 +9,12 @@ internal static class FloorWords
 {
     public static string NameOf(CarFile car) => car.Car.Name.Trim() is { Length: > 0 } name ? name : "a frame without a name";
 
-    /// <summary>The smallest limit that any check has; 0 when none is known.</summary>
-    public static double LimitMetres(FloorAnswer answer) =>
-        answer.Checks.Select(c => c.LimitMetres ?? 0).Where(l => l > 0).DefaultIfEmpty(0).Min();
+    /// <summary>What must find room beside the deviations: the smallest limit that any check has, and what the caller asks for.</summary>
+    public static double RangeMetres(FloorAnswer answer, FloorDrawingOptions options)
+    {
+        var limit = answer.Checks.Select(c => c.LimitMetres ?? 0).Where(l => l > 0).DefaultIfEmpty(0).Min();
+        return Math.Max(limit, options.LeastRangeMetres);
+    }
 
     /// <summary>The drawing in sentences, for someone who cannot see it.</summary>
     public static string Describe(FloorScene scene)

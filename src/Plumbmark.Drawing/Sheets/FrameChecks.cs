@@ -34,7 +34,7 @@ internal static class FrameChecks
 
     private static IReadOnlyList<TableCell> Row(LengthDisplay display, Check check) =>
         [
-            new TableCell(Name(check.Kind)),
+            new TableCell(CheckWords.For(check.Kind)),
             new TableCell(check.Points.Count <= 4 ? string.Join(", ", check.Points) : $"{check.Points.Count} points"),
             new TableCell(display.Number(check.ValueMetres)),
             new TableCell(SheetWords.PlusMinus(display, ShownLengths.Coverage * check.UMetres)),
@@ -45,17 +45,4 @@ internal static class FrameChecks
             ),
             new TableCell(SheetWords.For(check.Verdict), SheetWords.LetteringFor(check.Verdict)),
         ];
-
-    private static string Name(string kind) =>
-        kind switch
-        {
-            "sideShift" => "middle off the centre line",
-            "stagger" => "one ahead of the other",
-            "heightDifference" => "height, side to side",
-            "deviation" => "against the book",
-            "deviationX" or "forward" => "against the book, forward",
-            "deviationY" or "leftward" => "against the book, to the left",
-            "deviationZ" or "upward" => "against the book, up",
-            _ => kind,
-        };
 }

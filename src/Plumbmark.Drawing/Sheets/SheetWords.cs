@@ -17,14 +17,7 @@ internal static class SheetWords
 
     public static string Unit(CarFile car) => car.Units == LengthUnit.Inch ? "in" : "mm";
 
-    public static string For(Verdict? verdict) =>
-        verdict switch
-        {
-            Verdict.True => "true",
-            Verdict.Out => "out",
-            Verdict.CannotTellYet => "can't tell yet",
-            _ => "no limit known",
-        };
+    public static string For(Verdict? verdict) => verdict is { } known ? VerdictWord.For(known) : "no limit known";
 
     public static Lettering LetteringFor(Verdict? verdict) =>
         verdict switch

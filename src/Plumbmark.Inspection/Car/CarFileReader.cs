@@ -2,6 +2,8 @@ using System.Text.Json;
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Bench;
 using Plumbmark.Inspection.Bench.Json;
+using Plumbmark.Inspection.Book;
+using Plumbmark.Inspection.Book.Json;
 using Plumbmark.Inspection.Car.Json;
 using Plumbmark.Inspection.Floor.Levelling;
 using Plumbmark.Inspection.Press;
@@ -52,6 +54,7 @@ public static class CarFileReader
         var press = Located(fields, "press", PressJson.Read, j => j.Id, faults, units);
         var level = fields.Group("level") is { } levelFields ? LevelJson.Read(levelFields) : null;
         var parts = fields.Group("parts") is { } partFields ? PartsJson.Read(partFields) : PartsSection.Empty;
+        var book = fields.Group("book") is { } bookFields ? BookSectionJson.Read(bookFields) : BookSection.Empty;
         fields.RefuseOthers();
 
         CarFileChecks.Points(points, faults);
@@ -67,6 +70,7 @@ public static class CarFileReader
             Road = road,
             Press = [.. press.Select(j => j.Value)],
             Parts = parts,
+            Book = book,
             Level = level,
         };
     }

@@ -1,6 +1,7 @@
 using System.Buffers;
 using System.Text.Json;
 using Plumbmark.Inspection.Bench.Json;
+using Plumbmark.Inspection.Book.Json;
 using Plumbmark.Inspection.Car.Json;
 using Plumbmark.Inspection.Floor.Levelling;
 using Plumbmark.Inspection.Press;
@@ -63,6 +64,12 @@ public static class CarFileWriter
         {
             json.WritePropertyName("parts");
             PartsJson.Write(json, file.Parts, file.Units);
+        }
+
+        if (!file.Book.IsEmpty)
+        {
+            json.WritePropertyName("book");
+            BookSectionJson.Write(json, file.Book);
         }
 
         json.WriteEndObject();

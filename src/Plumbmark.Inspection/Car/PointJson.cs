@@ -30,6 +30,7 @@ internal static class PointJson
             fields.OptionalText("label"),
             ReadPlace(fields, "asymmetry"),
             fields.OptionalText("nominalDoubt"),
+            fields.OptionalText("nominalSource"),
             fields.Truth("cannotDrop")
         );
         fields.RefuseOthers();
@@ -53,6 +54,7 @@ internal static class PointJson
         json.WriteOptional("label", point.Label);
         WritePlace(json, "asymmetry", point.Asymmetry, units);
         json.WriteOptional("nominalDoubt", point.NominalDoubt);
+        json.WriteOptional("nominalSource", point.NominalSource);
         json.WriteWhenTrue("cannotDrop", point.CannotDrop);
         json.WriteEndObject();
     }

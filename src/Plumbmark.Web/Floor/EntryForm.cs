@@ -30,6 +30,12 @@ public sealed record EntryForm(
     FieldFaults Faults
 )
 {
+    /// <summary>Whether the person walks the measuring round: then the next line is filled in.</summary>
+    public bool IsOnRound { get; init; }
+
+    /// <summary>Lines of the round that cannot be reached, with "!" between them.</summary>
+    public string Skipped { get; init; } = "";
+
     /// <summary>The form as the address asks for it: picks so far, and the tool used last.</summary>
     public static EntryForm Asked(PageRequest request) =>
         new(
@@ -44,7 +50,11 @@ public sealed record EntryForm(
             "",
             "",
             new FieldFaults()
-        );
+        )
+        {
+            IsOnRound = request.Query("round").Length > 0,
+            Skipped = Shortened(request.Query("skipped")),
+        };
 
     /// <summary>The form as it was sent.</summary>
     public static EntryForm Sent(PageRequest request, FieldFaults faults) =>
@@ -60,7 +70,11 @@ public sealed record EntryForm(
             request.Field("dy"),
             request.Field("note"),
             faults
-        );
+        )
+        {
+            IsOnRound = request.Field("round").Length > 0,
+            Skipped = Shortened(request.Field("skipped")),
+        };
 
     /// <summary>Whether every end is picked, so that the value comes next.</summary>
     public bool IsPicked =>
@@ -101,6 +115,16 @@ public sealed record EntryForm(
             _ => this with { To = id },
         };
 
+    /// <summary>The form with nothing picked and nothing typed; kind, tool and round stay.</summary>
+    public EntryForm Emptied() => this with { Point = "", From = "", To = "", Value = "", StartAt = "", Dx = "", Dy = "", Note = "" };
+
+    /// <summary>The form on the round, past the line that stands in it now.</summary>
+    public EntryForm PastThis() =>
+        Emptied() with
+        {
+            Skipped = Skipped.Length == 0 ? RoundStep.NameOf(this) : $"{Skipped}!{RoundStep.NameOf(this)}",
+        };
+
     /// <summary>The same points for another kind, as far as that kind has a use for them.</summary>
     public EntryForm As(EntryKind kind)
     {
@@ -116,7 +140,17 @@ public sealed record EntryForm(
     /// <summary>The address that shows the floor with this form.</summary>
     public string Address(long car)
     {
-        var parts = new[] { ("kind", Kind.Word), ("point", Point), ("from", From), ("to", To), ("tool", Tool), ("startAt", StartAt) }
+        var parts = new[]
+        {
+            ("kind", Kind.Word),
+            ("point", Point),
+            ("from", From),
+            ("to", To),
+            ("tool", Tool),
+            ("startAt", StartAt),
+            ("round", IsOnRound ? "1" : ""),
+            ("skipped", Skipped),
+        }
             .Where(p => p.Item2.Length > 0)
             .Select(p => $"{p.Item1}={Uri.EscapeDataString(p.Item2)}");
         return $"/cars/{car}/floor?{string.Join('&', parts)}";
@@ -135,6 +169,9 @@ public sealed record EntryForm(
         form.CheckPoints(request.Car.File, start, reading);
         return faults.Any || reading is null ? null : reading with { StartAt = start, Tool = tool, Note = note };
     }
+
+    /// <summary>As much as an address can carry; beyond that, what was skipped first is offered again.</summary>
+    private static string Shortened(string skipped) => skipped.Length <= 1500 ? skipped : skipped[^1500..];
 
     private static Reading? ReadValue(CarRequest request, string id, EntryForm form, LengthUnit units, LengthSign sign)
     {

@@ -22,6 +22,9 @@ public sealed record FloorView
     /// <summary>What stands in the form.</summary>
     public required EntryForm Form { get; init; }
 
+    /// <summary>What is left of the measuring round.</summary>
+    public required RoundStep Round { get; init; }
+
     /// <summary>The drawing to pick points on, as SVG.</summary>
     public required string Picker { get; init; }
 
@@ -69,12 +72,13 @@ public sealed record FloorView
     {
         var car = request.Car;
         var answer = request.Answers().For(car);
-        var form = WithTool(sent ?? EntryForm.Asked(request), car.File);
+        var form = WithTool(sent ?? RoundStep.Fill(EntryForm.Asked(request), car.File), car.File);
         return new FloorView
         {
             Car = car,
             Answer = answer,
             Form = form,
+            Round = RoundStep.Of(car.File, form),
             Picker = PointPicker.Svg(car.File, car.Id, form, answer),
             Plan = SvgWriter.Write(FloorPlanDrawing.Of(car.File, answer)),
             Elevations =

@@ -59,15 +59,18 @@ public sealed record LimitsView(OpenCar Car, string Mirror, string Height, strin
             return null;
         }
 
-        var parts = new[] { ("sideways, fore and aft", limits.Mirror), ("in height", limits.Height), ("against the book", limits.Point) }
-            .Where(p => p.Item2 is not null)
-            .Select(p => $"{p.Item2} {p.Item1}");
+        var parts = new[] { ("sideways or fore and aft", limits.Mirror), ("in height", limits.Height), ("against the book", limits.Point) };
+        var known = parts.Where(p => p.Item2 is not null).Select(p => (p.Item1, Text: p.Item2!.Value.ToString())).ToList();
+        var amounts =
+            known.Count == parts.Length && known.DistinctBy(p => p.Text).Count() == 1
+                ? known[0].Text
+                : string.Join(", ", known.Select(p => $"{p.Text} {p.Item1}"));
         var source = limits.Source switch
         {
             LimitSource.Factory => "the maker's limit",
             LimitSource.Practice => "a limit of practice, not the maker's",
             _ => "the owner's own limit",
         };
-        return $"Out means more than {string.Join(", ", parts)}: {source}{(limits.Note is { } note ? $" ({note})" : "")}.";
+        return $"Out means more than {amounts}: {source}{(limits.Note is { } note ? $" ({note})" : "")}.";
     }
 }

@@ -39,6 +39,8 @@ internal static class PageType
 
     public static Lettering CannotTell { get; } = new("cannot-tell", 8, Brown, IsBold: true);
 
+    public static Lettering FractionBar { get; } = new("fraction-bar", 12, "#8a989e");
+
     public static Lettering Verdict { get; } = new("verdict", 20, Dark, IsBold: true);
 
     /// <summary>From one baseline to the next.</summary>

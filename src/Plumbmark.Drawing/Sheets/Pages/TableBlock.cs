@@ -82,21 +82,22 @@ internal sealed class TableBlock(
         {
             for (var c = 0; c < columns.Count; c++)
             {
-                var isRight = columns[c].IsRight;
-                var at = isRight ? x + lefts[c + 1] - Beside : x + lefts[c] + Beside;
+                var anchor =
+                    cells[c].IsCentred ? Anchor.Middle
+                    : columns[c].IsRight ? Anchor.End
+                    : Anchor.Start;
+                var at = anchor switch
+                {
+                    Anchor.Middle => x + ((lefts[c] + lefts[c + 1]) / 2),
+                    Anchor.End => x + lefts[c + 1] - Beside,
+                    _ => x + lefts[c] + Beside,
+                };
                 var lineTop = top + padding;
                 foreach (var line in cells[c].Lines(lefts[c + 1] - lefts[c] - (2 * Beside)))
                 {
                     foreach (var part in line)
                     {
-                        Write(
-                            canvas,
-                            part.Text,
-                            at + part.At,
-                            lineTop + part.Lettering.Size,
-                            part.Lettering,
-                            isRight ? Anchor.End : Anchor.Start
-                        );
+                        Write(canvas, part.Text, at + part.At, lineTop + part.Lettering.Size, part.Lettering, anchor);
                     }
 
                     lineTop += LeadingOf(line);

@@ -15,11 +15,17 @@ internal sealed record TableCell(IReadOnlyList<(string Text, Lettering Lettering
 
     private const double BetweenParts = 4;
 
+    /// <summary>Whether each part has a line of its own in any case.</summary>
+    public bool IsStacked { get; init; }
+
+    /// <summary>Whether its text stands in the middle.</summary>
+    public bool IsCentred { get; init; }
+
     /// <summary>The lines of the cell in a width, each with the parts that stand on it and how far from its beginning.</summary>
     public IEnumerable<IReadOnlyList<(double At, string Text, Lettering Lettering)>> Lines(double width)
     {
         var widths = Parts.Select(p => Plate.WidthOf(p.Text, p.Lettering)).ToList();
-        if (widths.Sum() + (BetweenParts * (Parts.Count - 1)) <= width)
+        if (!IsStacked && widths.Sum() + (BetweenParts * (Parts.Count - 1)) <= width)
         {
             var at = 0.0;
             var line = new List<(double, string, Lettering)>();

@@ -1,0 +1,132 @@
+using Plumbmark.Drawing.Floor;
+using Plumbmark.Drawing.Pictures;
+using Plumbmark.Drawing.Sheets.Pages;
+using Plumbmark.Engine.Lengths;
+using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Floor;
+using Plumbmark.Inspection.Floor.Workshop;
+
+namespace Plumbmark.Drawing.Sheets;
+
+/// <summary>For a frame shop: only what to move, which way, how much, and what to measure while moving it. Reasons and readings are on the frame sheet.</summary>
+public static class WorkshopSheet
+{
+    /// <summary>The sheet as PDF.</summary>
+    public static byte[] Pdf(CarFile car, FloorAnswer answer, SheetOptions options) =>
+        new SheetDocument("Workshop sheet", SheetWords.SubjectOf(car, options), options, [.. Blocks(car, answer)]).Pdf();
+
+    private static IEnumerable<Block> Blocks(CarFile car, FloorAnswer answer)
+    {
+        var moves = WorkshopMoves.Of(car, answer);
+        var whole = WholeFrame(answer).ToList();
+        var plan = FloorPlanDrawing.Of(Quiet(car), Quiet(answer), new FloorDrawingOptions(TallestFrame: 330));
+        yield return new SpaceBlock(6);
+        yield return new ColumnsBlock([new PictureBlock(plan, 400)], [.. Summary(answer, moves, whole)], 0.5);
+        if (moves.Count > 0)
+        {
+            yield return TextBlock.Heading("What to move, which way, how much");
+            yield return MoveTable(car, moves);
+        }
+
+        foreach (var block in SheetWords.CautionBlocks(Cautions.Workshop))
+        {
+            yield return block;
+        }
+    }
+
+    // A shop has no use for what has been taped, doubted or is to be taped next.
+    private static CarFile Quiet(CarFile car) => car with { Readings = [] };
+
+    private static FloorAnswer Quiet(FloorAnswer answer) => answer with { Suspects = [], Next = [] };
+
+    private static IEnumerable<string> WholeFrame(FloorAnswer answer) =>
+        answer
+            .Checks.Where(c => c.Verdict == Verdict.Out && c.Points.Count > 2)
+            .Select(c => answer.Damage.FirstOrDefault(d => d.Form == c.Kind)?.Sentence ?? $"The frame has {c.Kind}: {c.Id}.")
+            .Distinct(StringComparer.Ordinal);
+
+    private static IEnumerable<Block> Summary(FloorAnswer answer, IReadOnlyList<WorkshopMove> moves, IReadOnlyList<string> whole)
+    {
+        if (moves.Count == 0 && whole.Count == 0)
+        {
+            yield return TextBlock.Heading("Nothing to move");
+            yield return new TextBlock(
+                answer.Overall.Verdict == Verdict.True
+                    ? "Every check that was made is within its limit."
+                    : "No check is surely out. What is not known yet is on the frame sheet.",
+                PageType.Body
+            );
+        }
+
+        if (whole.Count > 0)
+        {
+            yield return TextBlock.Heading("The frame as a whole, first");
+            foreach (var sentence in whole)
+            {
+                yield return new TextBlock(sentence, PageType.Body, "•", below: 1.5);
+            }
+
+            yield return new SpaceBlock(4);
+        }
+
+        yield return TextBlock.Heading("How to read this");
+        string[] rules =
+        [
+            "Left and right are the car's own, seen from the driver's seat.",
+            "Lengths are in plan: between plumb marks on the floor, or with a trammel set to plan length.",
+            "\"Sure to\" is how well the readings know the amount, 95 times in 100. Stop when the guide lengths are reached to within it.",
+            "Points drawn as true are the references: measure them again afterwards, to see that they have stayed.",
+        ];
+        foreach (var rule in rules)
+        {
+            yield return new TextBlock(rule, PageType.Body, "•", below: 1.5);
+        }
+    }
+
+    private static TableBlock MoveTable(CarFile car, IReadOnlyList<WorkshopMove> moves)
+    {
+        var display = ShownLengths.Of(car);
+        TableColumn[] columns =
+        [
+            new("Point", 0.9),
+            new("Move it", 1.7),
+            new("Sure to", 0.9),
+            new("Measure from", 1),
+            new($"Now, {SheetWords.Unit(car)}", 0.9, IsRight: true),
+            new($"Wanted, {SheetWords.Unit(car)}", 0.9, IsRight: true),
+            new("Remark", 2),
+        ];
+        return new TableBlock(columns, [.. moves.Select(m => Row(display, m))], padding: 2.5);
+    }
+
+    private static IReadOnlyList<TableCell> Row(LengthDisplay display, WorkshopMove move) =>
+        [
+            new TableCell(move.Point, PageType.CellStrong),
+            Lines(move.Parts.Select(p => $"{display.Text(p.AmountMetres)} {Towards(p.Direction)}"), PageType.CellStrong),
+            Lines(move.Parts.Select(p => SheetWords.PlusMinus(display, ShownLengths.Coverage * p.UMetres)), PageType.Cell),
+            Lines(move.Guides.Select(g => g.Kind == GuideKind.Rise ? $"above {g.From}" : g.From), PageType.Cell),
+            Lines(move.Guides.Select(g => display.Number(g.NowMetres)), PageType.Cell),
+            Lines(move.Guides.Select(g => display.Number(g.WantedMetres)), PageType.CellStrong),
+            new TableCell(Remark(move), PageType.Small),
+        ];
+
+    private static TableCell Lines(IEnumerable<string> lines, Lettering lettering) =>
+        new([.. lines.Select(l => (l, lettering))]) { IsStacked = true };
+
+    private static string Towards(MoveDirection direction) =>
+        direction switch
+        {
+            MoveDirection.Forward => "forward",
+            MoveDirection.Rearward => "rearward",
+            MoveDirection.Left => "to the left",
+            MoveDirection.Right => "to the right",
+            MoveDirection.Up => "up",
+            MoveDirection.Down => "down",
+            _ => throw new System.Diagnostics.UnreachableException(),
+        };
+
+    private static string Remark(WorkshopMove move) =>
+        move.Against == DeviationFrom.Nominal ? "Against the book."
+        : move.IsOneOfAPair ? "Against its partner; symmetry cannot tell which of the two is bent, so half is given to each."
+        : "Against its partner, mirrored; the readings name this point as the bent one.";
+}

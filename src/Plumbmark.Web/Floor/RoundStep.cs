@@ -1,0 +1,53 @@
+using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Floor.Round;
+
+namespace Plumbmark.Web.Floor;
+
+/// <summary>Where a person stands on the measuring round: the ends of the next line are filled in, and only the value is typed.</summary>
+/// <param name="Left">Lines of this kind still to measure, those out of reach left out.</param>
+/// <param name="LeftByKind">The same for every kind.</param>
+public sealed record RoundStep(int Left, IReadOnlyDictionary<string, int> LeftByKind)
+{
+    /// <summary>The round of a car, without the lines that the form says are out of reach.</summary>
+    public static RoundStep Of(CarFile car, EntryForm form)
+    {
+        var byKind = LinesLeft(car, form).CountBy(l => WordOf(l.Kind)).ToDictionary(StringComparer.Ordinal);
+        return new RoundStep(byKind.GetValueOrDefault(form.Kind.Word), byKind);
+    }
+
+    /// <summary>The form with the next line of the round in it, when the person is on the round and has picked nothing.</summary>
+    public static EntryForm Fill(EntryForm form, CarFile car)
+    {
+        if (!form.IsOnRound || form.Point.Length + form.From.Length + form.To.Length > 0)
+        {
+            return form;
+        }
+
+        var next = LinesLeft(car, form).FirstOrDefault(l => WordOf(l.Kind) == form.Kind.Word);
+        return next switch
+        {
+            null => form,
+            { To: { } to } => form with { From = next.From, To = to },
+            _ => form with { Point = next.From },
+        };
+    }
+
+    /// <summary>The name under which a line is skipped: its points.</summary>
+    public static string NameOf(EntryForm form) => form.Point.Length > 0 ? form.Point : $"{form.From}~{form.To}";
+
+    private static IEnumerable<RoundLine> LinesLeft(CarFile car, EntryForm form)
+    {
+        var skipped = form.Skipped.Split('!').ToHashSet(StringComparer.Ordinal);
+        return MeasuringRound.Usual(car).Where(l => !skipped.Contains(l.To is { } to ? $"{l.From}~{to}" : l.From));
+    }
+
+    private static string WordOf(RoundKind kind) =>
+        kind switch
+        {
+            RoundKind.Height => "height",
+            RoundKind.Rise => "rise",
+            RoundKind.Drop => "drop",
+            RoundKind.Direct => "direct",
+            _ => "plan",
+        };
+}

@@ -1,0 +1,20 @@
+namespace Plumbmark.Web.Sheet;
+
+/// <summary>A kind of sheet.</summary>
+/// <param name="Word">Its word in addresses.</param>
+/// <param name="Name">What it is called.</param>
+/// <param name="For">Whom it is for.</param>
+public sealed record SheetKind(string Word, string Name, string For)
+{
+    /// <summary>Two moments on one page.</summary>
+    public const string BeforeAfter = "before-after";
+
+    /// <summary>Every kind.</summary>
+    public static IReadOnlyList<SheetKind> All { get; } =
+    [
+        new("frame", "Frame sheet", "For the club, the buyer, yourself in two years: drawing, readings, verdicts, and what is not known."),
+        new("workshop", "Workshop sheet", "For a frame shop: what to move, which way, how much, and what to measure meanwhile."),
+        new(BeforeAfter, "Before and after", "Two moments on one page, and whether the change is more than measuring twice would give."),
+        new("form", "Blank form", "To fill in with a pencil beside the frame, in walking order, and type in later."),
+    ];
+}

@@ -1,0 +1,16 @@
+using Plumbmark.Web.Server;
+
+namespace Plumbmark.Web.Sheet;
+
+/// <summary>The sheet: what is printed or shared.</summary>
+public static class SheetRoom
+{
+    /// <summary>The room.</summary>
+    public static Room Room { get; } = new("Sheet", car => car is null ? null : $"/cars/{car}/sheet", Map);
+
+    private static void Map(RoomRoutes routes)
+    {
+        routes.CarPage("sheet", request => Show.Page<SheetPage>(SheetView.Of(request)));
+        routes.CarPage("sheet/{kind}.pdf", SheetFiles.Send);
+    }
+}
