@@ -1,4 +1,5 @@
 using Plumbmark.Web.Floor;
+using Plumbmark.Web.Press;
 using Plumbmark.Web.Server;
 using Plumbmark.Web.Shed;
 using Plumbmark.Web.Sheet;
@@ -9,5 +10,5 @@ namespace Plumbmark.Web;
 public static class Rooms
 {
     /// <summary>The rooms in the order of the bottom navigation: Shed, Book, Floor, Bench, Press, Road, Sheet.</summary>
-    public static IReadOnlyList<Room> All { get; } = [ShedRoom.Room, FloorRoom.Room, SheetRoom.Room];
+    public static IReadOnlyList<Room> All { get; } = [ShedRoom.Room, FloorRoom.Room, PressRoom.Room, SheetRoom.Room];
 }

@@ -20,6 +20,11 @@ public static class ActWords
             Act.LimitsChosen => "limits chosen",
             Act.ReadingTaken a => $"reading {a.Reading.Id}: {For(a.Reading)}",
             Act.ReadingWithdrawn a => $"reading {a.Id} taken back: {a.Reason}",
+            Act.PressJobDescribed a => $"{Quoted(a.Job.Part.Name)} in the press described",
+            Act.PressJobRemoved => "a part put away from the press",
+            Act.BiteMade a => $"bite {a.Bite.Id} made: travel {a.Bite.Travel.AsTyped}",
+            Act.BiteWithdrawn a => $"bite {a.Id} taken back: {a.Reason}",
+            Act.CrackTested a => $"crack test {a.Test.Id}: {(a.Test.Found ? "a crack was found" : "nothing found")}",
             Act.Undone => "undone",
             _ => "something of another room",
         };
