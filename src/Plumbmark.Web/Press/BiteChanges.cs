@@ -63,7 +63,13 @@ internal static class BiteChanges
             ? Show.Again<JobPage>(JobView.Of(request, BiteForm.Empty with { Faults = faults })!)
             : request.Keep(
                 PressAddress.Of(request.Car.Id, job.Id),
-                car => [new Act.CrackTested(job.Id, new CrackTest(Next(car, job.Id, "t", j => j.CrackTests.Count), method, found == Answer.Yes, after, note))]
+                car =>
+                    [
+                        new Act.CrackTested(
+                            job.Id,
+                            new CrackTest(Next(car, job.Id, "t", j => j.CrackTests.Count), method, found == Answer.Yes, after, note)
+                        ),
+                    ]
             );
     }
 

@@ -83,7 +83,14 @@ public sealed record BiteForm(
             return null;
         }
 
-        if (double.TryParse(text, System.Globalization.NumberStyles.AllowDecimalPoint, System.Globalization.CultureInfo.InvariantCulture, out var number))
+        if (
+            double.TryParse(
+                text,
+                System.Globalization.NumberStyles.AllowDecimalPoint,
+                System.Globalization.CultureInfo.InvariantCulture,
+                out var number
+            )
+        )
         {
             return number;
         }

@@ -19,7 +19,10 @@ internal sealed class DescriptionReading(CarRequest request, FieldFaults faults)
     public PressJob Read(PressJob old)
     {
         var lines = Enumerable.Range(0, Math.Max(DescriptionFields.Lines, old.Lines.Count)).Select(Line).OfType<ProfileLine>();
-        var outs = Enumerable.Range(0, Math.Max(DescriptionFields.OutReadings, old.OutBy.Count)).Select(i => Length($"out{i}")).OfType<Length>();
+        var outs = Enumerable
+            .Range(0, Math.Max(DescriptionFields.OutReadings, old.OutBy.Count))
+            .Select(i => Length($"out{i}"))
+            .OfType<Length>();
         return new PressJob(old.Id, Part())
         {
             Section = Section(),
@@ -56,7 +59,14 @@ internal sealed class DescriptionReading(CarRequest request, FieldFaults faults)
     {
         var shape = Word("shape", PressWordLists.Shapes);
         var depth = Positive("depth");
-        var section = new PressSection(shape ?? SectionShape.Rectangle, depth ?? default, Positive("width"), Positive("wall"), Positive("flange"), Positive("foot"));
+        var section = new PressSection(
+            shape ?? SectionShape.Rectangle,
+            depth ?? default,
+            Positive("width"),
+            Positive("wall"),
+            Positive("flange"),
+            Positive("foot")
+        );
         if (shape is null || faults.Any)
         {
             return null;
@@ -70,7 +80,10 @@ internal sealed class DescriptionReading(CarRequest request, FieldFaults faults)
 
         foreach (var fault in section.Faults())
         {
-            faults.Add(PressSection.Needs(section.Shape).FirstOrDefault(n => fault.Contains(n, StringComparison.Ordinal)) ?? "depth", fault);
+            faults.Add(
+                PressSection.Needs(section.Shape).FirstOrDefault(n => fault.Contains(n, StringComparison.Ordinal)) ?? "depth",
+                fault
+            );
         }
 
         return section;
@@ -199,7 +212,11 @@ internal sealed class DescriptionReading(CarRequest request, FieldFaults faults)
             return null;
         }
 
-        if (double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number) && number >= least && number <= most)
+        if (
+            double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number)
+            && number >= least
+            && number <= most
+        )
         {
             return number;
         }

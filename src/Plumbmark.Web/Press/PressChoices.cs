@@ -36,7 +36,7 @@ internal static class PressChoices
     ];
 
     public static IReadOnlyList<(string, string)> Materials { get; } =
-        [.. MaterialTable.All.Select(m => (PressWordLists.Materials.WordFor(m.Material), m.Name))];
+    [.. MaterialTable.All.Select(m => (PressWordLists.Materials.WordFor(m.Material), m.Name))];
 
     public static IReadOnlyList<(string, string)> Shapes { get; } =
     [
@@ -63,17 +63,13 @@ internal static class PressChoices
     ];
 
     public static IReadOnlyList<(string, string)> TravelPlaces { get; } =
-        [("ram", "at the ram"), ("part", "by a gauge on the part itself")];
+    [("ram", "at the ram"), ("part", "by a gauge on the part itself")];
 
     public static IReadOnlyList<(string, string)> Sources { get; } =
-    [
-        ("factory", "the maker, for this part"),
-        ("practice", "what the trade uses"),
-        ("own", "my own choice"),
-    ];
+    [("factory", "the maker, for this part"), ("practice", "what the trade uses"), ("own", "my own choice")];
 
     public static IReadOnlyList<(string, string)> Methods { get; } =
-        [("dye", "dye penetrant"), ("magnetic", "magnetic particles"), ("eye", "looked at only")];
+    [("dye", "dye penetrant"), ("magnetic", "magnetic particles"), ("eye", "looked at only")];
 
     public static IReadOnlyList<(BiteSign Sign, string Word, string Text)> Signs { get; } =
     [

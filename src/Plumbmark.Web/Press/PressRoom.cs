@@ -24,7 +24,8 @@ public static class PressRoom
     }
 
     /// <summary>What is said where a job is not there.</summary>
-    internal static IResult NoJob() => Show.NotFound("There is no such part in the press. It may have been put away; the journal still has it.");
+    internal static IResult NoJob() =>
+        Show.NotFound("There is no such part in the press. It may have been put away; the journal still has it.");
 
     private static IResult ShowJob(CarRequest request) => JobView.Of(request) is { } view ? Show.Page<JobPage>(view) : NoJob();
 
