@@ -19,7 +19,7 @@ internal static class PressJobs
 {
     public const double ReadingError = 0.1e-3; // standard deviation of a travel and of a straightness reading
 
-    public static PressJobSetUp Next(Random random)
+    public static PressJobSetUp Next(Random random, bool readAtPart)
     {
         while (true)
         {
@@ -51,7 +51,7 @@ internal static class PressJobs
             var model = new BiteModel(
                 told,
                 handbook.Curve.Steel.YieldStrain,
-                BitePrior.From(handbook, range, 0.08),
+                BitePrior.From(handbook, range, 0.1, readAtPart),
                 new BiteNoise(ReadingError, ReadingError)
             );
             return new(
@@ -61,7 +61,7 @@ internal static class PressJobs
                 model,
                 -bar.Deflection,
                 Between(random, 0.05, 0.3),
-                Between(random, 0, 0.12) / handbook.StiffnessNewtonsPerMetre,
+                readAtPart ? Between(random, 0, 0.12) / handbook.StiffnessNewtonsPerMetre : 1e-8 * Math.Pow(60, random.NextDouble()),
                 Between(random, 0, 0.15e-3)
             );
         }

@@ -10,7 +10,7 @@ namespace Plumbmark.Store;
 /// One connection behind one lock: an act takes a few milliseconds, most of them the disk's. Other processes are kept apart by SQLite's own
 /// locks. When a method returns, what it did is on the disk.
 /// </remarks>
-public sealed class Journals : IDisposable
+public sealed partial class Journals : IDisposable
 {
     private readonly SqliteConnection _connection;
     private readonly TimeProvider _clock;

@@ -6,13 +6,19 @@ var output = new Output(Console.OpenStandardOutput(), Console.Error);
 var root = new RootCommand("Is this frame true, is this part straight, and what should be measured next?")
 {
     CheckVerb.Command(output),
+    PlanVerb.Command(output),
+    AdjustVerb.Command(output),
     BenchVerb.Command(output),
+    PressVerb.Command(output),
+    RoadVerb.Command(output),
     ServeVerb.Command(output),
     DemoVerb.Command(output),
     ImportVerb.Command(output),
     ExportVerb.Command(output),
     SchemaVerb.Command(output),
     SheetVerb.Command(output),
+    ExportVerb.Command(output),
+    ImportVerb.Command(output),
 };
 ServeVerb.AddTo(root, output);
 var parsed = root.Parse(args);

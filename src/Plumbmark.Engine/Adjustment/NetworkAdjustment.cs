@@ -28,12 +28,10 @@ public static class NetworkAdjustment
         var motions = RigidMotions.Of(compiled);
         var solver = new NetworkSolver(compiled, motions);
         var rest = RestSearch.Of(solver, near);
-        if (!rest.Summary.IsSolutionUsable)
-        {
-            return new NetworkOutcome.NotConverged(rest.Summary);
-        }
-
         var placed = DatumPlacement.OnSketch(solver, rest);
-        return NetworkFinish.Of(solver, placed.X, placed.Summary, MirrorImage.IsAssumed(compiled));
+        var outcome = NetworkFinish.Of(solver, placed.X, placed.Summary, MirrorImage.IsAssumed(compiled));
+
+        // Points that hang loose may never come to rest; that they are loose is the better answer.
+        return rest.Summary.IsSolutionUsable || outcome is NetworkOutcome.Loose ? outcome : new NetworkOutcome.NotConverged(rest.Summary);
     }
 }

@@ -4,6 +4,7 @@ namespace Plumbmark.Engine.Adjustment;
 internal sealed class NetworkCompiler
 {
     private readonly Network _network;
+    private readonly bool _isDesign;
     private readonly Dictionary<string, int> _pointIndex = new(StringComparer.Ordinal);
     private readonly Dictionary<string, int> _toolIndex = new(StringComparer.Ordinal);
     private readonly PointSlot[] _points;
@@ -13,9 +14,9 @@ internal sealed class NetworkCompiler
     private int _unknowns;
     private int _firstTool;
 
-    private NetworkCompiler(Network network)
+    private NetworkCompiler(Network network, bool isDesign)
     {
-        _network = network;
+        (_network, _isDesign) = (network, isDesign);
         _points = [.. network.Points.Select(p => new PointSlot { Id = p.Id })];
         _tools = [.. network.Tools.Select(t => new ToolSlot(t))];
         for (var i = 0; i < _points.Length; i++)
@@ -30,7 +31,12 @@ internal sealed class NetworkCompiler
     }
 
     /// <summary>Compiles a network in which <see cref="NetworkCheck"/> found no fault.</summary>
-    public static CompiledNetwork Compile(Network network) => new NetworkCompiler(network).Compile();
+    public static CompiledNetwork Compile(Network network) => new NetworkCompiler(network, isDesign: false).Compile();
+
+    /// <summary>
+    /// Compiles a network that readings not yet known will be added to: every drop error and every tool is an unknown, used or not.
+    /// </summary>
+    public static CompiledNetwork CompileDesign(Network network) => new NetworkCompiler(network, isDesign: true).Compile();
 
     private CompiledNetwork Compile()
     {
@@ -95,6 +101,7 @@ internal sealed class NetworkCompiler
     private void TouchAndDecideBases(DropRecord[] drops)
     {
         var asMark = new bool[_points.Length];
+        Array.Fill(asMark, _isDesign);
         var asPoint = new bool[_points.Length];
         foreach (var observation in _network.Observations)
         {
@@ -216,7 +223,7 @@ internal sealed class NetworkCompiler
 
         _firstTool = _unknowns;
         var used = _network.Observations.Select(o => o.Tool).OfType<string>().ToHashSet(StringComparer.Ordinal);
-        foreach (var tool in _tools.Where(t => used.Contains(t.Source.Id)))
+        foreach (var tool in _tools.Where(t => _isDesign || used.Contains(t.Source.Id)))
         {
             tool.Zero = tool.Source.ZeroSigmaMetres > 0 ? _unknowns++ : -1;
             tool.Scale = tool.Source.ScaleSigma > 0 ? _unknowns++ : -1;

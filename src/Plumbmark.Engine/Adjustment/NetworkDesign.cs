@@ -45,7 +45,7 @@ public sealed class NetworkDesign
     /// <param name="looseSigmaMetres">Standard uncertainty of the loose prior.</param>
     public static NetworkDesign Of(Network network, NetworkFit? at = null, double looseSigmaMetres = LooseSigmaMetres)
     {
-        var compiled = NetworkCompiler.Compile(DesignPriors.Add(network, at, looseSigmaMetres));
+        var compiled = NetworkCompiler.CompileDesign(DesignPriors.Add(network, at, looseSigmaMetres));
         var x = Starts.SketchStart.Of(compiled);
         foreach (var point in compiled.Points.Where(p => p.DropError >= 0))
         {

@@ -6,12 +6,16 @@ namespace Plumbmark.Engine.Adjustment;
 /// <remarks>
 /// Up to <see cref="QrLimit"/> unknowns by QR with column pivoting. Above that by Cholesky of the normal matrix, which is ten times
 /// faster on sparse rows; its smallest relative pivot bounds what squaring the condition has cost, and a small one sends
-/// the question back to QR. See docs/decisions on the choice of factorisation.
+/// the question back to QR, or, where the network is too large for that, to <see cref="SparseNullSpace"/>. See docs/decisions on the choice of
+/// factorisation.
 /// </remarks>
 internal sealed class NetworkFactor
 {
     /// <summary>Unknowns up to which QR is not worth avoiding.</summary>
     private const int QrLimit = 48;
+
+    /// <summary>Unknowns up to which QR is affordable when it is needed: a second or two.</summary>
+    private const int LargestQr = 900;
 
     /// <summary>A direction that the readings see a ten-thousand-millionth as well as the best one is not determined.</summary>
     private const double RankTolerance = 1e-10;
@@ -48,12 +52,31 @@ internal sealed class NetworkFactor
             {
                 return new NetworkFactor(order, null, normal);
             }
+
+            if (order.Count > LargestQr)
+            {
+                return OfLarge(rows, order);
+            }
         }
 
         var qr = PivotedQr.Of(DenseRows(rows, order), rows.Network.RowCount, order.Count, RankTolerance);
         return qr.Rank == order.Count
             ? new NetworkFactor(order, qr.InverseGram(), null)
             : new NetworkFactor(order, null, null) { NullSpace = qr.NullSpace(), Dependent = qr.ColumnOrder[qr.Rank..].ToArray() };
+    }
+
+    private static NetworkFactor OfLarge(LinearRows rows, UnknownOrder order)
+    {
+        var normal = new EnvelopeCholesky(order.Envelope(rows.Network));
+        NetworkModel.FormNormalEquations(rows, order, normal, new double[order.Count]);
+        var nullSpace = SparseNullSpace.Of(normal);
+        if (nullSpace.Length > 0)
+        {
+            return new NetworkFactor(order, null, null) { NullSpace = nullSpace, Dependent = Pivots.Of(nullSpace) };
+        }
+
+        normal.TryFactor(0);
+        return new NetworkFactor(order, null, normal);
     }
 
     // A direction cosine this small is rounding: scaled up with its column it would pass for a real derivative.

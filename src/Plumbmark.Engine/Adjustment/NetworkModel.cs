@@ -18,6 +18,7 @@ internal sealed class NetworkModel : IDampedModel
     private readonly double[] _gradient;
     private readonly double[] _scaleSquares;
     private readonly double[] _work;
+    private bool _isFactorUndamped;
 
     public NetworkModel(CompiledNetwork network, UnknownOrder order)
     {
@@ -72,16 +73,30 @@ internal sealed class NetworkModel : IDampedModel
             largest = Math.Max(largest, square);
         }
 
+        _isFactorUndamped = false;
         for (var p = 0; p < _order.Count; p++)
         {
             // A column that no reading moves at this place still gets a little damping, so that the factor exists.
             _factor[p, p] += damping * Math.Max(_scaleSquares[p], 1e-12 * largest);
-            _work[p] = -_gradient[p];
         }
 
         if (!_factor.TryFactor(SmallestPivot))
         {
             return false;
+        }
+
+        _isFactorUndamped = !(damping > 0);
+        return Solve(damping, step, out forecast);
+    }
+
+    public bool TryPolishingStep(Span<double> step, out StepForecast forecast) =>
+        _isFactorUndamped ? Solve(0, step, out forecast) : TryStep(0, step, out forecast);
+
+    private bool Solve(double damping, Span<double> step, out StepForecast forecast)
+    {
+        for (var p = 0; p < _order.Count; p++)
+        {
+            _work[p] = -_gradient[p];
         }
 
         _factor.Solve(_work);

@@ -16,8 +16,15 @@ public sealed class BiteBelief
     private readonly SpringBackCurve[] _curves;
     private readonly double[] _weights;
 
-    internal BiteBelief(SpringBackTable table, BiteNoise noise, IReadOnlyList<SpringBackCurve> curves, double setSoFarMetres)
+    internal BiteBelief(
+        SpringBackTable table,
+        BiteNoise noise,
+        IReadOnlyList<SpringBackCurve> curves,
+        double setSoFarMetres,
+        double? lastCameBackMetres = null
+    )
     {
+        LastCameBackMetres = lastCameBackMetres;
         (_table, _noise, SetSoFarMetres) = (table, noise, Math.Max(0, setSoFarMetres));
         var best = curves.Max(c => c.LogWeight);
         _curves = [.. curves.Where(c => best - c.LogWeight < Negligible)];
@@ -32,8 +39,17 @@ public sealed class BiteBelief
     /// <summary>Set of all bites so far, m.</summary>
     public double SetSoFarMetres { get; }
 
-    /// <summary>Travel at first yield, m: middle and the 95 % interval.</summary>
-    public Interval YieldTravelMetres => Spread(c => c.YieldTravel);
+    /// <summary>What came back of the last bite, m; null before the first.</summary>
+    public double? LastCameBackMetres { get; }
+
+    /// <summary>How well travel and straightness are read.</summary>
+    public BiteNoise Noise => _noise;
+
+    /// <summary>Travel at first yield as it is read, m, with what gives besides the part: middle and the 95 % interval.</summary>
+    public Interval YieldTravelMetres => Spread(c => (1 + c.Give) * c.YieldTravel);
+
+    /// <summary>What blocks, saddles and press give over what the part itself gives, average of what is believed.</summary>
+    public double Give => Average(c => c.Give);
 
     /// <summary>Slope beyond yield over E, average of what is believed.</summary>
     public double HardeningRatio => Average(c => _table.HardeningRatios[c.Hardening]);
@@ -59,7 +75,7 @@ public sealed class BiteBelief
             };
         }
 
-        return new(_table, _noise, curves, bite.SetBeforeMetres + bite.SetMetres);
+        return new(_table, _noise, curves, bite.SetBeforeMetres + bite.SetMetres, bite.CameBackMetres);
     }
 
     /// <summary>Spring-back of the next bite if it sets by an amount, m: middle and the 95 % interval.</summary>

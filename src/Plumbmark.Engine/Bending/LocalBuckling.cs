@@ -57,6 +57,67 @@ public static class LocalBuckling
         return first;
     }
 
+    /// <summary>Largest set of one bite before a wall may buckle, m; infinite for a solid bar, 0 where a wall buckles before it yields.</summary>
+    /// <remarks>
+    /// In three-point bending the strain falls off to both sides of the ram, and a buckle needs room: the strain is averaged over one half-wave of
+    /// the buckle under the ram and compared with <see cref="StrainRatio"/> (own reasoning; half-waves of elastic plates and shells, from memory).
+    /// </remarks>
+    public static double LargestSetMetres(ThreePointBend bend)
+    {
+        ArgumentNullException.ThrowIfNull(bend);
+        var largest = double.PositiveInfinity;
+        foreach (var plate in bend.Curve.Section.Plates)
+        {
+            largest = Math.Min(largest, LargestSetMetres(bend, plate));
+        }
+
+        return largest;
+    }
+
+    private static double LargestSetMetres(ThreePointBend bend, PlateElement plate)
+    {
+        const int Halvings = 18;
+        const double SharpestRatio = 200; // times the yield curvature: no press goes there
+        var limit = StrainRatio(plate, bend.Curve.Steel) * bend.Curve.Steel.YieldStrain;
+        var (low, high) = (0.0, SharpestRatio * bend.Curve.YieldCurvaturePerMetre);
+        for (var i = 0; i < Halvings; i++)
+        {
+            var k = (low + high) / 2;
+            (low, high) = MeanRamSideStrain(bend, k, HalfWaveMetres(plate)) < limit ? (k, high) : (low, k);
+        }
+
+        return Math.Max(0, bend.SetAtCurvature(low));
+    }
+
+    private static double MeanRamSideStrain(ThreePointBend bend, double peakCurvature, double lengthMetres)
+    {
+        const int Slices = 8;
+        var peak = bend.Curve.MomentAt(peakCurvature);
+        double sum = 0;
+        foreach (var arm in (double[])[bend.LeftArmMetres, bend.RightArmMetres])
+        {
+            for (var i = 0; i < Slices; i++)
+            {
+                // Slices crowd towards the ram as t².
+                var (t0, t1) = ((double)i / Slices, (i + 1.0) / Slices);
+                var fromRam = lengthMetres / 2 * ((t0 * t0) + (t1 * t1)) / 2;
+                var curvature = bend.Curve.CurvatureFor(peak * Math.Max(0, 1 - (fromRam / arm)));
+                sum += bend.Curve.RamSideStrainAt(curvature) * ((t1 * t1) - (t0 * t0)) / 2;
+            }
+        }
+
+        return sum;
+    }
+
+    private static double HalfWaveMetres(PlateElement plate) =>
+        plate.Support switch
+        {
+            PlateSupport.HeldBothEdges => plate.WidthMetres,
+            PlateSupport.OneEdgeFree or PlateSupport.FreeEdgeSqueezedMost => 2 * plate.WidthMetres,
+            PlateSupport.Web => 0.7 * plate.WidthMetres,
+            _ => 1.72 * Math.Sqrt(plate.WidthMetres / 2 * plate.ThicknessMetres),
+        };
+
     private static double BucklingFactor(PlateSupport support) =>
         support switch
         {

@@ -9,6 +9,8 @@ public sealed record NextTravel(double TravelMetres, Interval StraightMetres, In
 {
     // Until a set has been seen the spring-back is only the handbook's: go half of the way.
     private const double FirstShare = 0.5;
+    private const double SureShare = 0.5;
+    private const double ReadingReach = 2; // standard deviations
 
     /// <summary>The next travel for a part that still has some way to go.</summary>
     /// <param name="belief">What is believed about the spring-back.</param>
@@ -25,6 +27,19 @@ public sealed record NextTravel(double TravelMetres, Interval StraightMetres, In
         {
             // The lower end guards against going past straight; half way guards against a first bite that is large for its own sake.
             travel = Math.Min(travel, belief.TravelForSetMetres(FirstShare * leftMetres).Middle);
+        }
+
+        if (belief.LastCameBackMetres is { } cameBack)
+        {
+            // Spring-back does not shrink as the set grows, so what came back last time plus x sets at most x, whatever else is believed.
+            // It keeps the job moving where the theory is far off.
+            travel = Math.Max(travel, cameBack + (SureShare * leftMetres) - (ReadingReach * belief.Noise.CameBackMetres));
+            straight = straight with
+            {
+                Low = Math.Max(straight.Low, travel),
+                Middle = Math.Max(straight.Middle, travel),
+                High = Math.Max(straight.High, travel),
+            };
         }
 
         if (largestSetMetres < leftMetres)

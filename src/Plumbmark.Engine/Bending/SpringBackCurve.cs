@@ -4,14 +4,14 @@ namespace Plumbmark.Engine.Bending;
 
 /// <summary>One possible curve of spring-back against total set, with the logarithm of its weight.</summary>
 [StructLayout(LayoutKind.Auto)]
-internal readonly record struct SpringBackCurve(double YieldTravel, int Hardening, double Early, double Fade, double LogWeight)
+internal readonly record struct SpringBackCurve(double YieldTravel, double Give, int Hardening, double Early, double Fade, double LogWeight)
 {
     /// <summary>The spring-back of a bite that ends with a total set, m.</summary>
     public double SpringBack(SpringBackTable table, double totalSet)
     {
         var s = Math.Max(0, totalSet) / YieldTravel;
         var early = Early > 0 ? 1 - (Early * Math.Exp(-s / Fade)) : 1;
-        return YieldTravel * table.SpringBackRatio(Hardening, s) * early;
+        return (1 + Give) * YieldTravel * table.SpringBackRatio(Hardening, s) * early;
     }
 
     /// <summary>The set a travel leaves after an earlier total set: the root of travel = set + spring-back, m.</summary>

@@ -66,7 +66,13 @@ internal sealed class Cholesky
     /// <summary>A⁻¹ b.</summary>
     public double[] Solve(ReadOnlySpan<double> b)
     {
-        var x = Whiten(b);
+        return Unwhiten(Whiten(b));
+    }
+
+    /// <summary>L⁻ᵀ b.</summary>
+    public double[] Unwhiten(ReadOnlySpan<double> b)
+    {
+        var x = b.ToArray();
         for (var i = Count - 1; i >= 0; i--)
         {
             var sum = x[i];

@@ -6,7 +6,7 @@ public sealed class EffectSet
 {
     // An effect known no better than to a tenth per unit (0.1 m of damage, a tenth of slope or scale) is not seen at all: what little
     // there is comes from the noise of the coordinates that its column is made of.
-    private const double LeastInformation = 100;
+    internal const double LeastInformation = 100;
 
     private readonly double[,] _gram;
     private readonly double[] _rhs;

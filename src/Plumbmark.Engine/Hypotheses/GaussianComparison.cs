@@ -67,6 +67,14 @@ public sealed class GaussianComparison
         return new EffectSet(gram, [.. prepared.Select(c => Dot(c, _values))]);
     }
 
+    /// <summary>The amount of one effect fitted alone as a weighted sum of the values: â = wᵀ r; null when the values cannot show it.</summary>
+    public double[]? WeightsOf(ReadOnlySpan<double> column)
+    {
+        var prepared = Project(_whitening.Whiten(column));
+        var information = Dot(prepared, prepared);
+        return information > EffectSet.LeastInformation ? [.. _whitening.Unwhiten(prepared).Select(w => w / information)] : null;
+    }
+
     private double[] Project(double[] whitened)
     {
         foreach (var q in _nuisance)

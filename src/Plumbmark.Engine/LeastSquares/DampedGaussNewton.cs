@@ -100,7 +100,7 @@ internal sealed class DampedGaussNewton(IDampedModel model, SolveOptions options
                 return StopReason.GradientVanished;
             }
 
-            if (!model.TryStep(0, step, out var forecast) || !(forecast.ScaledNorm < 0.9 * last))
+            if (!model.TryPolishingStep(step, out var forecast) || !(forecast.ScaledNorm < 0.9 * last))
             {
                 return StopReason.NoFurtherDescent;
             }

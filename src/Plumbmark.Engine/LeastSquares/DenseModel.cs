@@ -76,6 +76,8 @@ internal sealed class DenseModel(ILeastSquaresProblem problem) : IDampedModel
         return Dense.IsFinite(step);
     }
 
+    public bool TryPolishingStep(Span<double> step, out StepForecast forecast) => TryStep(0, step, out forecast);
+
     // Rows R of J (columns back in their own order), then √λ D.
     private double[] Stack(double damping)
     {

@@ -29,6 +29,10 @@ internal sealed class EnvelopeCholesky
         _values = new double[_start[Size]];
     }
 
+    /// <summary>Copies a matrix that is not factored.</summary>
+    public EnvelopeCholesky(EnvelopeCholesky other)
+        : this(other._first) => CopyFrom(other);
+
     /// <summary>Number of rows.</summary>
     public int Size { get; }
 

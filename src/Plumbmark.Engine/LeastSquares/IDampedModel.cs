@@ -17,6 +17,11 @@ internal interface IDampedModel
     /// The step that minimises |r + J δ|² + damping |D δ|², D the column scales. False when it cannot be solved.
     /// </summary>
     bool TryStep(double damping, Span<double> step, out StepForecast forecast);
+
+    /// <summary>
+    /// An undamped step from the gradient here; a factor from a place nearby may serve, since only the gradient decides where it ends.
+    /// </summary>
+    bool TryPolishingStep(Span<double> step, out StepForecast forecast);
 }
 
 /// <summary>The state of a linearised model at a place.</summary>

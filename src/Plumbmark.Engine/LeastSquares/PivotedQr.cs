@@ -162,6 +162,63 @@ public sealed class PivotedQr
         }
     }
 
+    /// <summary>Solves [I A; Aᵀ 0][r; x] = [f; g] with the factors, for full column rank (Björck 1967; see <see cref="RefinedSolution"/>).</summary>
+    internal (double[] R, double[] X) CorrectAugmented(ReadOnlySpan<double> f, ReadOnlySpan<double> g)
+    {
+        var d = new double[Rows];
+        ApplyQTranspose(f, d);
+        var h = new double[Columns];
+        for (var i = 0; i < Columns; i++)
+        {
+            var column = _columnOrder[i];
+            h[i] = g[column] * _columnScale[column];
+            for (var k = 0; k < i; k++)
+            {
+                h[i] -= R(k, i) * h[k];
+            }
+
+            h[i] /= R(i, i);
+        }
+
+        var y = new double[Columns];
+        for (var i = 0; i < Columns; i++)
+        {
+            (d[i], y[i]) = (h[i], d[i] - h[i]);
+        }
+
+        var x = new double[Columns];
+        BackSubstitute(y, x);
+        return (ApplyQ(d), x);
+    }
+
+    /// <summary>Q d, its rows in A's order.</summary>
+    private double[] ApplyQ(double[] d)
+    {
+        for (var k = _tau.Length - 1; k >= 0; k--)
+        {
+            var sum = d[k];
+            for (var i = k + 1; i < Rows; i++)
+            {
+                sum += _qr[i * Columns + k] * d[i];
+            }
+
+            sum *= _tau[k];
+            d[k] -= sum;
+            for (var i = k + 1; i < Rows; i++)
+            {
+                d[i] -= sum * _qr[i * Columns + k];
+            }
+        }
+
+        var result = new double[Rows];
+        for (var i = 0; i < Rows; i++)
+        {
+            result[_rowOrder[i]] = d[i];
+        }
+
+        return result;
+    }
+
     /// <summary>An entry of R, of the scaled and permuted matrix.</summary>
     internal double R(int row, int column) => _qr[row * Columns + column];
 

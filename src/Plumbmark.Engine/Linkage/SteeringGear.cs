@@ -17,6 +17,17 @@ public abstract record SteeringGear
             _ => throw new System.Diagnostics.UnreachableException(),
         };
 
+    /// <summary>The same gear with its inner joints standing off their drawn places.</summary>
+    /// <param name="left">Off the left place, metres.</param>
+    /// <param name="right">Off the right place, metres.</param>
+    public SteeringGear Shifted(Vector3 left, Vector3 right) =>
+        this switch
+        {
+            Rack rack => rack with { LeftInner = rack.LeftInner + left, RightInner = rack.RightInner + right },
+            Box box => box with { LeftShift = box.LeftShift + left, RightShift = box.RightShift + right },
+            _ => throw new System.Diagnostics.UnreachableException(),
+        };
+
     /// <summary>A rack: both inner joints move along one line.</summary>
     /// <param name="LeftInner">Left inner joint, straight ahead.</param>
     /// <param name="RightInner">Right inner joint, straight ahead.</param>
@@ -53,6 +64,12 @@ public abstract record SteeringGear
         /// <summary>What carries the right inner joint.</summary>
         public required SteeringCarrier RightCarrier { get; init; }
 
+        /// <summary>How far the left inner joint stands off its drawn place wherever it is: a bracket or a shaft that has moved, metres.</summary>
+        public Vector3 LeftShift { get; init; }
+
+        /// <summary>The same for the right inner joint.</summary>
+        public Vector3 RightShift { get; init; }
+
         internal InnerJoints Turned(double radians)
         {
             var drop = DropArm.Turned(DropArm.Joint, radians);
@@ -65,8 +82,8 @@ public abstract record SteeringGear
 
             var idler = Idler.Turned(Idler.Joint, idlerRadians);
             return new(
-                Carried(LeftInner, LeftCarrier, radians, idlerRadians, drop, idler),
-                Carried(RightInner, RightCarrier, radians, idlerRadians, drop, idler),
+                LeftShift + Carried(LeftInner, LeftCarrier, radians, idlerRadians, drop, idler),
+                RightShift + Carried(RightInner, RightCarrier, radians, idlerRadians, drop, idler),
                 default
             );
         }

@@ -1,6 +1,8 @@
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Bench;
+using Plumbmark.Inspection.Book;
 using Plumbmark.Inspection.Press;
+using Plumbmark.Inspection.Road;
 
 namespace Plumbmark.Inspection.Car;
 
@@ -12,6 +14,9 @@ namespace Plumbmark.Inspection.Car;
 /// <param name="Readings">Every reading, in the order taken, those taken back included.</param>
 public sealed record CarFile(LengthUnit Units, CarIdentity Car, IReadOnlyList<Tool> Tools, Frame Frame, IReadOnlyList<Reading> Readings)
 {
+    /// <summary>The suspension and what was read of the wheels; null when nothing is told.</summary>
+    public RoadSection? Road { get; init; }
+
     /// <summary>What the file calls itself.</summary>
     public const string Format = "plumbmark-car";
 
@@ -26,6 +31,9 @@ public sealed record CarFile(LengthUnit Units, CarIdentity Car, IReadOnlyList<To
 
     /// <summary>Loose parts on the bench; empty when there are none.</summary>
     public PartsSection Parts { get; init; } = PartsSection.Empty;
+
+    /// <summary>Book pages kept with the car; empty when there are none.</summary>
+    public BookSection Book { get; init; } = BookSection.Empty;
 
     /// <summary>The readings that stand: those not taken back.</summary>
     public IEnumerable<Reading> StandingReadings => Readings.Where(r => r.Withdrawn is null);

@@ -2,8 +2,11 @@ using System.Text.Json;
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Bench;
 using Plumbmark.Inspection.Bench.Json;
+using Plumbmark.Inspection.Book;
+using Plumbmark.Inspection.Book.Json;
 using Plumbmark.Inspection.Car.Json;
 using Plumbmark.Inspection.Press;
+using Plumbmark.Inspection.Road.Json;
 
 namespace Plumbmark.Inspection.Car;
 
@@ -46,8 +49,10 @@ public static class CarFileReader
         var limits = frame?.Group("limits") is { } limitFields ? LimitsJson.Read(limitFields) : null;
         frame?.RefuseOthers();
         var readings = Located(fields, "readings", ReadingJson.Read, r => r.Id, faults, units);
+        var road = fields.Group("road") is { } roadFields ? RoadJson.Read(roadFields, points.Select(p => p.Value)) : null;
         var press = Located(fields, "press", PressJson.Read, j => j.Id, faults, units);
         var parts = fields.Group("parts") is { } partFields ? PartsJson.Read(partFields) : PartsSection.Empty;
+        var book = fields.Group("book") is { } bookFields ? BookSectionJson.Read(bookFields) : BookSection.Empty;
         fields.RefuseOthers();
 
         CarFileChecks.Points(points, faults);
@@ -60,8 +65,10 @@ public static class CarFileReader
             [.. readings.Select(r => r.Value)]
         )
         {
+            Road = road,
             Press = [.. press.Select(j => j.Value)],
             Parts = parts,
+            Book = book,
         };
     }
 

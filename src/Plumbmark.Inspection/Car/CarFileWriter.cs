@@ -1,8 +1,10 @@
 using System.Buffers;
 using System.Text.Json;
 using Plumbmark.Inspection.Bench.Json;
+using Plumbmark.Inspection.Book.Json;
 using Plumbmark.Inspection.Car.Json;
 using Plumbmark.Inspection.Press;
+using Plumbmark.Inspection.Road.Json;
 
 namespace Plumbmark.Inspection.Car;
 
@@ -44,11 +46,23 @@ public static class CarFileWriter
 
         json.WriteEndObject();
         json.WriteList("readings", file.Readings, reading => ReadingJson.Write(json, reading, file.Units));
+        if (file.Road is { } road)
+        {
+            json.WritePropertyName("road");
+            RoadJson.Write(json, road, file.Units);
+        }
+
         json.WriteList("press", file.Press, job => PressJson.Write(json, job, file.Units));
         if (!file.Parts.IsEmpty)
         {
             json.WritePropertyName("parts");
             PartsJson.Write(json, file.Parts, file.Units);
+        }
+
+        if (!file.Book.IsEmpty)
+        {
+            json.WritePropertyName("book");
+            BookSectionJson.Write(json, file.Book);
         }
 
         json.WriteEndObject();

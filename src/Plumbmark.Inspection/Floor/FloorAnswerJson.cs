@@ -184,7 +184,7 @@ public static class FloorAnswerJson
         json.WriteEndObject();
     }
 
-    private static void WriteNext(Utf8JsonWriter json, NextReading next)
+    internal static void WriteNext(Utf8JsonWriter json, NextReading next)
     {
         json.WriteStartObject();
         json.WriteString("kind", next.Kind);
@@ -192,6 +192,7 @@ public static class FloorAnswerJson
         json.WriteOptional("to", next.To);
         json.WriteOptional("point", next.Point);
         List(json, "settles", next.Settles, (j, id) => j.WriteStringValue(id));
+        json.WriteNumber("times", next.Times);
         json.WriteNumber("minutes", next.Minutes);
         json.WriteString("sentence", next.Sentence);
         json.WriteEndObject();

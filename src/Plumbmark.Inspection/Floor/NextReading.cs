@@ -16,4 +16,8 @@ public sealed record NextReading(
     IReadOnlyList<string> Settles,
     double Minutes,
     string Sentence
-);
+)
+{
+    /// <summary>How often: drops of one point are planned together.</summary>
+    public int Times { get; init; } = 1;
+}

@@ -1,7 +1,9 @@
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Bench;
+using Plumbmark.Inspection.Book;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Press;
+using Plumbmark.Inspection.Road;
 
 namespace Plumbmark.Inspection.Journal;
 
@@ -44,6 +46,28 @@ public abstract record Act
     /// <param name="Id">The reading.</param>
     /// <param name="Reason">Why.</param>
     public sealed record ReadingWithdrawn(string Id, string Reason) : Act;
+
+    /// <summary>The suspension was described, or described anew: its drawing, the book's angles, the adjusters.</summary>
+    /// <param name="Drawing">The section; what was measured (parts off their drawing, wheel readings) has acts of its own and is not taken from here.</param>
+    public sealed record RoadDescribed(RoadSection Drawing) : Act;
+
+    /// <summary>A part or place of the suspension was found off its drawing.</summary>
+    /// <param name="Part">What was found; one whose id is known already is not taken again.</param>
+    public sealed record PartFound(PartDeviation Part) : Act;
+
+    /// <summary>Something found on a part was taken back. It stays on record and no longer counts.</summary>
+    /// <param name="Id">The finding.</param>
+    /// <param name="Reason">Why.</param>
+    public sealed record PartTakenBack(string Id, string Reason) : Act;
+
+    /// <summary>A reading of the wheel check was taken.</summary>
+    /// <param name="Reading">The reading; one whose id is known already is not taken again.</param>
+    public sealed record WheelRead(WheelReading Reading) : Act;
+
+    /// <summary>A reading of the wheel check was taken back. It stays on record and no longer counts.</summary>
+    /// <param name="Id">The reading.</param>
+    /// <param name="Reason">Why.</param>
+    public sealed record WheelReadingWithdrawn(string Id, string Reason) : Act;
 
     /// <summary>A press job was described, or described anew; its bites and crack tests stay.</summary>
     /// <param name="Job">The job without bites and crack tests: those are acts of their own.</param>
@@ -95,6 +119,30 @@ public abstract record Act
     /// <summary>A variant was struck out.</summary>
     /// <param name="Id">Its name.</param>
     public sealed record VariantRemoved(string Id) : Act;
+
+    /// <summary>A book page was put with the car, or put anew.</summary>
+    /// <param name="Page">The page; one of the same id is replaced as a whole.</param>
+    public sealed record BookPagePut(BookPage Page) : Act;
+
+    /// <summary>A book page was taken away.</summary>
+    /// <param name="Id">Its name.</param>
+    public sealed record BookPageRemoved(string Id) : Act;
+
+    /// <summary>How far a figure of the book is believed was settled: doubted, corrected, or taken as printed again.</summary>
+    /// <param name="Page">The page.</param>
+    /// <param name="Dimension">The figure.</param>
+    /// <param name="Status">Its status from now on; what is printed stays on record.</param>
+    public sealed record FigureJudged(string Page, string Dimension, FigureStatus Status) : Act;
+
+    /// <summary>A figure of the book was measured on a car.</summary>
+    /// <param name="Page">The page.</param>
+    /// <param name="Dimension">The figure.</param>
+    /// <param name="Evidence">What was measured; added to what is there.</param>
+    public sealed record FigureMeasured(string Page, string Dimension, CarEvidence Evidence) : Act;
+
+    /// <summary>What the car is fitted with was told, where the book makes a difference by it.</summary>
+    /// <param name="Attributes">All of it; what was told before is replaced.</param>
+    public sealed record CarFitted(IReadOnlyList<CarAttribute> Attributes) : Act;
 
     /// <summary>An earlier act was undone: the record reads as if it had not happened, and both stay in the journal.</summary>
     /// <param name="Entry">The journal entry undone.</param>

@@ -2,9 +2,11 @@ using System.Buffers;
 using System.Text.Json;
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Bench.Json;
+using Plumbmark.Inspection.Book.Json;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Car.Json;
 using Plumbmark.Inspection.Press;
+using Plumbmark.Inspection.Road.Json;
 
 namespace Plumbmark.Inspection.Journal;
 
@@ -61,6 +63,11 @@ public static class ActJson
             Act.LimitsChosen => "limits-chosen",
             Act.ReadingTaken => "reading-taken",
             Act.ReadingWithdrawn => "reading-withdrawn",
+            Act.RoadDescribed => "road-described",
+            Act.PartFound => "part-found",
+            Act.PartTakenBack => "part-taken-back",
+            Act.WheelRead => "wheel-read",
+            Act.WheelReadingWithdrawn => "wheel-reading-withdrawn",
             Act.PressJobDescribed => "press-job-described",
             Act.PressJobRemoved => "press-job-removed",
             Act.BiteMade => "bite-made",
@@ -72,6 +79,11 @@ public static class ActJson
             Act.BenchMeasureWithdrawn => "bench-measure-withdrawn",
             Act.VariantDescribed => "variant-described",
             Act.VariantRemoved => "variant-removed",
+            Act.BookPagePut => "book-page-put",
+            Act.BookPageRemoved => "book-page-removed",
+            Act.FigureJudged => "figure-judged",
+            Act.FigureMeasured => "figure-measured",
+            Act.CarFitted => "car-fitted",
             Act.Undone => "undone",
             _ => throw new System.Diagnostics.UnreachableException(),
         };
@@ -108,6 +120,26 @@ public static class ActJson
                 ReadingJson.Write(json, a.Reading, units);
                 break;
             case Act.ReadingWithdrawn a:
+                json.WriteString("id", a.Id);
+                json.WriteString("reason", a.Reason);
+                break;
+            case Act.RoadDescribed a:
+                json.WritePropertyName("road");
+                RoadJson.Write(json, a.Drawing, units);
+                break;
+            case Act.PartFound a:
+                json.WritePropertyName("part");
+                PartDeviationJson.Write(json, a.Part, units);
+                break;
+            case Act.PartTakenBack a:
+                json.WriteString("id", a.Id);
+                json.WriteString("reason", a.Reason);
+                break;
+            case Act.WheelRead a:
+                json.WritePropertyName("reading");
+                WheelReadingJson.Write(json, a.Reading, units);
+                break;
+            case Act.WheelReadingWithdrawn a:
                 json.WriteString("id", a.Id);
                 json.WriteString("reason", a.Reason);
                 break;
@@ -157,6 +189,9 @@ public static class ActJson
             case Act.VariantRemoved a:
                 json.WriteString("id", a.Id);
                 break;
+            case Act.BookPagePut or Act.BookPageRemoved or Act.FigureJudged or Act.FigureMeasured or Act.CarFitted:
+                BookActJson.WriteBody(json, act, units);
+                break;
             case Act.Undone a:
                 json.WriteString("entry", a.Entry);
                 break;
@@ -180,6 +215,15 @@ public static class ActJson
                 : null,
             "reading-withdrawn" => fields.RequiredText("id") is { } id && fields.RequiredText("reason") is { } reason
                 ? new Act.ReadingWithdrawn(id, reason)
+                : null,
+            "road-described" => fields.Group("road") is { } f ? new Act.RoadDescribed(RoadJson.Read(f)) : null,
+            "part-found" => fields.Group("part") is { } f && PartDeviationJson.Read(f) is { } part ? new Act.PartFound(part) : null,
+            "part-taken-back" => fields.RequiredText("id") is { } id && fields.RequiredText("reason") is { } reason
+                ? new Act.PartTakenBack(id, reason)
+                : null,
+            "wheel-read" => fields.Group("reading") is { } f && WheelReadingJson.Read(f) is { } wheel ? new Act.WheelRead(wheel) : null,
+            "wheel-reading-withdrawn" => fields.RequiredText("id") is { } id && fields.RequiredText("reason") is { } reason
+                ? new Act.WheelReadingWithdrawn(id, reason)
                 : null,
             "press-job-described" => fields.Group("job") is { } f && PressJson.Read(f) is { } job ? new Act.PressJobDescribed(job) : null,
             "press-job-removed" => fields.RequiredText("id") is { } id ? new Act.PressJobRemoved(id) : null,
@@ -210,6 +254,7 @@ public static class ActJson
                 ? new Act.VariantDescribed(variant)
                 : null,
             "variant-removed" => fields.RequiredText("id") is { } id ? new Act.VariantRemoved(id) : null,
+            "book-page-put" or "book-page-removed" or "figure-judged" or "figure-measured" or "car-fitted" => BookActJson.ReadBody(word, fields),
             "undone" => Guid.TryParse(fields.RequiredText("entry"), out var entry) ? new Act.Undone(entry) : null,
             _ => null,
         };

@@ -136,8 +136,8 @@ public static class GateWords
             ),
             RefusalReason.StrainOverLimit => new(
                 reason,
-                "Accident and straightening together strain the metal more than the limit chosen.",
-                "Beyond it the metal may crack, at once or later.",
+                "Bending it back strains the outermost metal more than the limit chosen.",
+                "The accident has used up about as much before; beyond the limit the metal may crack, at once or later.",
                 Replace
             ),
             RefusalReason.BucklesFirst => new(

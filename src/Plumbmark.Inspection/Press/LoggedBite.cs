@@ -9,7 +9,7 @@ namespace Plumbmark.Inspection.Press;
 /// <param name="LeftMetres">How far the part is still out, where it is measured; below 0 is past straight.</param>
 /// <param name="Expected">The set that was expected of it: middle and 95 % interval.</param>
 /// <param name="SetNothing">Whether nothing set that can be told from reading error.</param>
-/// <param name="StrainSpent">Largest outermost strain of the accident and of the bites so far, together.</param>
+/// <param name="StrainSpent">Largest strain of the outermost metal in the bites so far; the accident has used up some before.</param>
 /// <param name="Stops">Why it ends the job; empty when it does not.</param>
 public sealed record LoggedBite(
     BiteRecord Record,

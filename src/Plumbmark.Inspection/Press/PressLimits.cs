@@ -6,7 +6,7 @@ namespace Plumbmark.Inspection.Press;
 /// <summary>When to stop, and how well things are read. Everything may be changed; nothing here is a maker's limit unless its owner says so.</summary>
 /// <param name="Straight">How far from straight is straight enough; null means no limit is known, and then nothing is called straight.</param>
 /// <param name="Source">Whose limit it is.</param>
-/// <param name="Strain">Largest strain of the outermost metal, accident and straightening together.</param>
+/// <param name="Strain">Largest strain of the outermost metal while it is bent back; the accident has used up about as much before.</param>
 /// <param name="Bites">Most bites.</param>
 /// <param name="Reading">Standard uncertainty of one reading of straightness.</param>
 /// <param name="Travel">Standard uncertainty of one reading of travel.</param>

@@ -103,7 +103,7 @@ public sealed class PressLog
         var left = LeftMetres / _plan.Lever;
         var hasSet = Belief.SetSoFarMetres > SeenSet * _plan.Noise.StraightnessMetres;
         var next = NextTravel.From(Belief, left, hasSet, _plan.WallSetMetres);
-        if (_plan.AccidentStrain + Belief.OuterStrainAt(Belief.SetSoFarMetres + next.SetMetres.Middle) > _job.Limits.Strain)
+        if (Belief.OuterStrainAt(Belief.SetSoFarMetres + next.SetMetres.Middle) > _job.Limits.Strain)
         {
             return new PressState.Over([StopReason.StrainSpent]);
         }
@@ -128,7 +128,7 @@ public sealed class PressLog
                 left,
                 expected,
                 bite.SetMetres < CoverageFactor * _plan.Noise.StraightnessMetres,
-                _plan.AccidentStrain + Belief.OuterStrainAt(total),
+                Belief.OuterStrainAt(total),
                 stops
             )
         );

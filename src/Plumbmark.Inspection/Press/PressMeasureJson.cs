@@ -67,8 +67,9 @@ internal static class PressMeasureJson
         );
         var ram = fields.OptionalLength("ram", LengthBound.Any);
         var lever = fields.OptionalNumber("lever", 1 / LargestLever, LargestLever) ?? 1;
+        var at = fields.OptionalWord("travelAt", PressWordLists.TravelPlaces);
         fields.RefuseOthers();
-        return left is { } l && right is { } r ? new PressSetUp(l, r, ram, lever) : null;
+        return left is { } l && right is { } r ? new PressSetUp(l, r, ram, lever) { TravelAtPart = at == TravelPlace.Part } : null;
     }
 
     public static void WriteSetUp(Utf8JsonWriter json, PressSetUp setUp, LengthUnit units)
@@ -80,6 +81,11 @@ internal static class PressMeasureJson
         if (setUp.Lever is < 1 or > 1)
         {
             json.WriteNumber("lever", setUp.Lever);
+        }
+
+        if (setUp.TravelAtPart)
+        {
+            json.WriteString("travelAt", PressWordLists.TravelPlaces.WordFor(TravelPlace.Part));
         }
 
         json.WriteEndObject();

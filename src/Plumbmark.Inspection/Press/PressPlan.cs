@@ -11,8 +11,6 @@ public sealed class PressPlan
 
     // Section sizes, E, the give of blocks and packing: own choice, tested by bench/results/press.txt.
     private const double OtherLogSpread = 0.1;
-    private const double LargestArmAngleRadians = 5 * Math.PI / 180; // common practice, from memory
-    private const double LargestArmOutMetres = 0.0127; // 1/2 in, as above
     private const double MinorAngleRadians = 0.5 * Math.PI / 180; // bores parallel within 0.5°: common practice, from memory
 
     private PressPlan(
@@ -35,9 +33,9 @@ public sealed class PressPlan
         Noise = new BiteNoise(job.Limits.Travel.Metres, job.Limits.Reading.Metres / Lever);
         Straightening = Middle.BiteForSet(OutByMetres / Lever);
         Wall = LocalBuckling.First(section, High.Curve.Steel);
-        WallSetMetres = Wall is { } wall ? SetAtRamSideStrain(wall.StrainRatio * Middle.Curve.Steel.YieldStrain) : double.PositiveInfinity;
+        WallSetMetres = LocalBuckling.LargestSetMetres(Middle);
         HingeSetMetres = Bend(range.MiddlePascals, 0).LargestSetMetres;
-        _prior = BitePrior.From(Middle, range, OtherLogSpread);
+        _prior = BitePrior.From(Middle, range, OtherLogSpread, readAtPart: job.SetUp is { TravelAtPart: true });
     }
 
     private readonly BitePrior _prior;
@@ -87,8 +85,8 @@ public sealed class PressPlan
     /// <summary>Set beyond which the load of an unhardened bar no longer rises, m: from there on pump by travel, never by the gauge.</summary>
     public double HingeSetMetres { get; }
 
-    /// <summary>Strain that the accident is taken to have used up: as much as it takes to bend it back, for want of anything better.</summary>
-    public double AccidentStrain => Straightening?.OuterStrain ?? 0;
+    /// <summary>Largest strain of the outermost metal that straightening takes. The accident is taken to have used up as much, for want of anything better.</summary>
+    public double StraighteningStrain => Straightening?.OuterStrain ?? double.PositiveInfinity;
 
     /// <summary>What is believed about the spring-back before the first bite.</summary>
     public BiteBelief StartBelief() => new BiteModel(Section, Middle.Curve.Steel.YieldStrain, _prior, Noise).Start;
@@ -139,7 +137,13 @@ public sealed class PressPlan
         }
 
         var isArm = job.Part.Kind == PartKind.Wishbone;
-        if (isArm && (Math.Abs(Findings.Bend?.AngleRadians ?? 0) > LargestArmAngleRadians || OutByMetres > LargestArmOutMetres))
+        if (
+            isArm
+            && (
+                Math.Abs(Findings.Bend?.AngleRadians ?? 0) > Bench.Straightening.LargestBendRadians
+                || OutByMetres > Bench.Straightening.LargestBendMetres
+            )
+        )
         {
             yield return RefusalReason.BentTooFar;
         }
@@ -149,7 +153,8 @@ public sealed class PressPlan
             yield return RefusalReason.BucklesFirst;
         }
 
-        if (2 * AccidentStrain > job.Limits.Strain)
+        // Once bites are made, what they have really strained is counted bite by bite instead.
+        if (StraighteningStrain > job.Limits.Strain && !job.StandingBites.Any())
         {
             yield return RefusalReason.StrainOverLimit;
         }
@@ -183,23 +188,4 @@ public sealed class PressPlan
             Layout.LeftArmMetres,
             Layout.RightArmMetres
         );
-
-    private double SetAtRamSideStrain(double strain)
-    {
-        // The ram-side strain rises with curvature; a bracket in whole doublings and then halves is enough for a limit.
-        const int Halvings = 40;
-        var (low, high) = (0.0, Middle.Curve.YieldCurvaturePerMetre);
-        while (Middle.Curve.RamSideStrainAt(high) < strain)
-        {
-            (low, high) = (high, 2 * high);
-        }
-
-        for (var i = 0; i < Halvings; i++)
-        {
-            var k = (low + high) / 2;
-            (low, high) = Middle.Curve.RamSideStrainAt(k) < strain ? (k, high) : (low, k);
-        }
-
-        return Math.Max(0, Middle.SetAtCurvature(high));
-    }
 }

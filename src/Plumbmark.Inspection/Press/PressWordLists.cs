@@ -75,6 +75,9 @@ public static class PressWordLists
     public static WordList<MeasuredFrom> Edges { get; } =
         new(("hollow", MeasuredFrom.Hollow), ("crown", MeasuredFrom.Crown), ("table", MeasuredFrom.Table));
 
+    /// <summary>Where the travel is read.</summary>
+    public static WordList<TravelPlace> TravelPlaces { get; } = new(("part", TravelPlace.Part), ("ram", TravelPlace.Ram));
+
     /// <summary>What a bite may show.</summary>
     public static WordList<BiteSign> Signs { get; } =
         new(

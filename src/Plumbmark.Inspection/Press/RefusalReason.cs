@@ -72,7 +72,7 @@ public enum RefusalReason
     /// <summary>An arm bent further than practice allows.</summary>
     BentTooFar,
 
-    /// <summary>The strain of accident and straightening together is over the limit.</summary>
+    /// <summary>The strain of straightening is over the limit.</summary>
     StrainOverLimit,
 
     /// <summary>A wall buckles before the part yields.</summary>

@@ -88,7 +88,7 @@ public class BiteModelTests
     {
         var range = new YieldRange(240e6, 360e6);
         var bend = Truth(range.MiddlePascals);
-        var prior = BitePrior.From(bend, range, 0.08);
+        var prior = BitePrior.From(bend, range, 0.08, readAtPart: true);
         return (new BiteModel(s_section, bend.Curve.Steel.YieldStrain, prior, s_noise).Start, bend);
     }
 

@@ -44,6 +44,23 @@ public class ThreePointBendLaws
                 iter: 15
             );
 
+    /// <summary>The table behind the planner, summed up coarsely, against the exact integral.</summary>
+    [Fact]
+    public void SpringBackTable_AgreesWithThreePointBend() =>
+        Gen.Select(s_section, Gen.Double[0, 0.03], Gen.Double[1.05, 8])
+            .Sample(
+                (section, hardening, k) =>
+                {
+                    var table = new SpringBackTable(section, 0.0015, [hardening]);
+                    var bend = new ThreePointBend(new MomentCurvature(section, new Steel(200e9, 300e6, hardening)), 0.2, 0.1);
+                    var bite = bend.At(k * bend.Curve.YieldCurvaturePerMetre);
+                    var ratio = bite.SetMetres / bend.YieldTravelMetres;
+                    Assert.Equal(bite.SpringBackMetres / bend.YieldTravelMetres, table.SpringBackRatio(0, ratio), 0.01); // straight between 48 points
+                    Assert.Equal(1, table.OuterStrain(0, ratio) / bite.OuterStrain, 0.03);
+                },
+                iter: 40
+            );
+
     [Fact]
     public void ElasticTravel_IsTheHandbookFormula() => // F·a²·b²/(3·E·I·L)
         Gen.Select(s_section, Gen.Double[0.1, 0.5], Gen.Double[0.1, 0.5])

@@ -39,7 +39,7 @@ public class CarSchemaTests
     [Fact]
     public void Schema_AcceptsTheRightExample() => Assert.True(IsValid(Encoding.UTF8.GetBytes(CarFileReaderTests.Right)));
 
-    private static bool IsValid(byte[] bytes)
+    internal static bool IsValid(byte[] bytes)
     {
         using var document = JsonDocument.Parse(bytes);
         return Schema.Evaluate(document.RootElement).IsValid;

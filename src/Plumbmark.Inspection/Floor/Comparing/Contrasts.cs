@@ -58,8 +58,15 @@ internal sealed class Contrasts
         return [.. motions.Select(m => _all.Select(c => c.Lie[m]).ToArray())];
     }
 
-    /// <summary>The value of each: measured less expected, metres.</summary>
-    public double[] Values() => [.. _all.Select(c => c.Terms.Sum(t => t.Factor * _frame.Values[t.Coordinate]) - c.Expected)];
+    /// <summary>The value of each: measured less expected, metres. What is only drawn is expected to be as it should.</summary>
+    public double[] Values() =>
+        [
+            .. _all.Select(c =>
+                c.Terms.Any(t => _frame.IsOnlyDrawn.Count > 0 && _frame.IsOnlyDrawn[t.Coordinate])
+                    ? 0
+                    : c.Terms.Sum(t => t.Factor * _frame.Values[t.Coordinate]) - c.Expected
+            ),
+        ];
 
     /// <summary>Their covariance, square metres.</summary>
     public double[,] Covariance()

@@ -154,6 +154,25 @@ internal sealed class FrameLie
         )
         {
             var rows = Enumerable.Range(0, all.Count).Where(r => all[r].IsHeight == isHeight && all[r].TellsLie).ToArray();
+            var part = Of(all, values, covariance, damage, rows, isHeight);
+            if (part.Fit.Estimator is not null)
+            {
+                return part;
+            }
+
+            // One or two book heights do not say how the frame is nosed; the pairs alone still say how it is rolled.
+            return Of(all, values, covariance, damage, [.. rows.Where(r => !all[r].IsBook)], isHeight);
+        }
+
+        private static Part Of(
+            IReadOnlyList<Contrast> all,
+            double[] values,
+            double[,] covariance,
+            IReadOnlyList<double[]> damage,
+            int[] rows,
+            bool isHeight
+        )
+        {
             var parameters = ParametersOf([.. rows.Select(r => all[r].Kind)], isHeight);
             var groups = rows.Select(r => (all[r].IsBook, all[r].Subject)).Distinct().ToList();
             var own = new double[rows.Length, rows.Length];

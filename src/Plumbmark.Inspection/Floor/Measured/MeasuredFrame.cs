@@ -47,6 +47,12 @@ internal sealed class MeasuredFrame
 
     public double[,] Covariance { get; }
 
+    /// <summary>By how much it has been turned in plan since it was put together, radians.</summary>
+    public double TurnRadians { get; private init; }
+
+    /// <summary>For each coordinate whether it is only drawn and not measured; empty when all are measured. A plan is made before the readings are.</summary>
+    public IReadOnlyList<bool> IsOnlyDrawn { get; init; } = [];
+
     /// <summary>Whether the readings put the point in plan.</summary>
     public bool HasPlan(int point) => _place[point, 0] >= 0;
 
@@ -113,7 +119,11 @@ internal sealed class MeasuredFrame
             }
         }
 
-        return new MeasuredFrame(Points, Coordinates, values, turned);
+        return new MeasuredFrame(Points, Coordinates, values, turned)
+        {
+            TurnRadians = TurnRadians + angleRadians,
+            IsOnlyDrawn = IsOnlyDrawn,
+        };
     }
 
     /// <summary>The same frame with every uncertainty enlarged, because the readings disagree more than their tools explain.</summary>
@@ -128,6 +138,6 @@ internal sealed class MeasuredFrame
             }
         }
 
-        return new MeasuredFrame(Points, Coordinates, Values, covariance);
+        return new MeasuredFrame(Points, Coordinates, Values, covariance) { TurnRadians = TurnRadians, IsOnlyDrawn = IsOnlyDrawn };
     }
 }

@@ -1,0 +1,46 @@
+using System.Text;
+using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Floor.Planning;
+
+namespace Plumbmark.Inspection.Floor;
+
+/// <summary>The plan as a tick list for paper.</summary>
+public static class FloorPlanText
+{
+    /// <summary>The plan in walking order, a box before each reading and room for its value.</summary>
+    public static string Of(CarFile car, MeasuringPlan plan)
+    {
+        var text = new StringBuilder($"{car.Car.Name}\n\n{plan.Sentence}\n");
+        text.Append("Level the frame on rated stands on firm floor first; nobody under it. Let the bob stop before you mark.\n");
+        Section(text, "Drops", plan.Readings.Where(r => r.Kind == "drop").Select(r => $"{r.Point, -10} x {r.Times}"));
+        Section(text, "Lengths", plan.Readings.Where(r => r.Kind is "plan" or "repeat" or "direct").Select(Length));
+        Section(text, "Heights", plan.Readings.Where(r => r.Kind == "height").Select(r => $"{r.Point, -24} ____________"));
+        return text.ToString();
+    }
+
+    private static string Length(NextReading reading)
+    {
+        var note = reading.Kind switch
+        {
+            "repeat" => "  once more",
+            "direct" => "  point to point",
+            _ => "",
+        };
+        return $"{reading.From, -10} to {reading.To, -10} ____________{note}";
+    }
+
+    private static void Section(StringBuilder text, string heading, IEnumerable<string> lines)
+    {
+        var all = lines.ToList();
+        if (all.Count == 0)
+        {
+            return;
+        }
+
+        text.Append($"\n{heading}\n");
+        foreach (var line in all)
+        {
+            text.Append($"  [ ] {line.TrimEnd()}\n");
+        }
+    }
+}

@@ -1,0 +1,27 @@
+using Plumbmark.Inspection.Floor;
+
+namespace Plumbmark.Inspection.Road;
+
+/// <summary>One angle or length of the wheels as the frame and the parts would give it, held against the book. Radians or metres; angles as <see cref="FigureKind"/> says.</summary>
+/// <param name="Kind">What it is.</param>
+/// <param name="Side">Of which side; null for the car. For the outer wheel's turn: the side of the inner wheel.</param>
+/// <param name="Drawn">What the drawing gives.</param>
+/// <param name="Value">What the measured places and parts give.</param>
+/// <param name="U">Standard uncertainty of the value (k = 1), carried linearly from what was measured and from the allowance for what was not.</param>
+/// <param name="UUnmeasured">The part of it that stands for what nobody has measured.</param>
+/// <param name="Book">What the book asks; null when it asks nothing.</param>
+/// <param name="ProbabilityWithin">Probability of being within the book's limits; null without limits.</param>
+/// <param name="Verdict">The verdict; null without limits.</param>
+/// <param name="Contributions">What makes the difference from the drawing, largest first.</param>
+public sealed record RoadFigure(
+    FigureKind Kind,
+    Side? Side,
+    double Drawn,
+    double Value,
+    double U,
+    double UUnmeasured,
+    BookFigure? Book,
+    double? ProbabilityWithin,
+    Verdict? Verdict,
+    IReadOnlyList<Contribution> Contributions
+);

@@ -1,0 +1,118 @@
+using Plumbmark.Engine.Uncertainty;
+using Plumbmark.Inspection.Floor;
+
+namespace Plumbmark.Inspection.Road;
+
+/// <summary>Makes the figures of a model: value, uncertainty, verdict and what contributes.</summary>
+internal static class RoadFigures
+{
+    // Below a thousandth of a degree or of a millimetre a contribution is nobody's business.
+    private const double LeastAngle = 1e-3 * Math.PI / 180;
+    private const double LeastLength = 1e-6;
+    private const double LeastSlope = 1e-6;
+
+    /// <summary>The figures that the model can give.</summary>
+    public static IReadOnlyList<RoadFigure> Of(RoadModel model)
+    {
+        var amounts = model.Deviations.Amounts;
+        var drawn = model.Kinematics.Basics(new double[RoadParameters.Count]);
+        var found = model.Kinematics.Basics(amounts);
+        var slopes = model.Kinematics.Slopes(amounts);
+
+        // Shares of a difference are taken with the slopes half way, which leaves only third-order remainders.
+        double[] half = [.. amounts.Select(a => 0.5 * a)];
+        var (basicsHalf, slopesHalf) = (model.Kinematics.Basics(half), model.Kinematics.Slopes(half));
+        var figures = new List<RoadFigure>();
+        foreach (var formula in FigureFormula.All)
+        {
+            var value = formula.Of(found);
+            if (double.IsFinite(value) && (IsMoved(formula, found, slopes) || BookFor(formula, model.Section.Book) is not null))
+            {
+                var slope = formula.Slope(found, slopes);
+                var unmeasured = model.Deviations.AllowedVariance(slope);
+                var u = Math.Sqrt(model.Deviations.FoundVariance(slope) + unmeasured);
+                var book = BookFor(formula, model.Section.Book);
+                var within = Within(book, value, u);
+                figures.Add(
+                    new(
+                        formula.Kind,
+                        formula.Side,
+                        formula.Of(drawn),
+                        value,
+                        u,
+                        Math.Sqrt(unmeasured),
+                        book,
+                        within,
+                        within is { } p ? VerdictOf(p) : null,
+                        Contributions(formula, formula.Slope(basicsHalf, slopesHalf), model.Deviations)
+                    )
+                );
+            }
+        }
+
+        return figures;
+    }
+
+    // A live axle's own camber and track, say, depend on nothing that is measured: they are as drawn, and not worth a line.
+    private static bool IsMoved(FigureFormula formula, double[] basics, double[][] slopes) =>
+        formula.Slope(basics, slopes).Any(s => Math.Abs(s) > LeastSlope);
+
+    /// <summary>The book's figure for a formula. Toe is always set last, with the track rods, and judged at the wheels: frame and parts are not asked for it.</summary>
+    public static BookFigure? BookFor(FigureFormula formula, IEnumerable<BookFigure> book) =>
+        formula.Kind == FigureKind.ToeIn ? null : book.FirstOrDefault(b => b.Kind == formula.Kind);
+
+    /// <summary>Probability of being within what is asked; null without limits.</summary>
+    public static double? Within(BookFigure? book, double value, double u) =>
+        (book?.LeastSi, book?.MostSi) switch
+        {
+            ({ } least, { } most) => ConformityProbability.Between(value, u, least, most),
+            ({ } least, null) => ConformityProbability.AtLeast(value, u, least),
+            (null, { } most) => ConformityProbability.AtMost(value, u, most),
+            _ => null,
+        };
+
+    /// <summary>The verdict on a probability of being within.</summary>
+    public static Verdict VerdictOf(double probabilityWithin) =>
+        DecisionRule.Default.Decide(probabilityWithin) switch
+        {
+            Conformity.Conforms => Verdict.True,
+            Conformity.DoesNotConform => Verdict.Out,
+            _ => Verdict.CannotTellYet,
+        };
+
+    private static List<Contribution> Contributions(FigureFormula formula, double[] slope, RoadDeviations deviations)
+    {
+        var least = UnitOf(formula.Kind) == FigureUnit.Angle ? LeastAngle : LeastLength;
+        return
+        [
+            .. RoadGroup
+                .All.Select(g => ContributionOf(g, slope, deviations))
+                .Where(c => Math.Abs(c.Amount) >= least)
+                .OrderByDescending(c => Math.Abs(c.Amount)),
+        ];
+    }
+
+    /// <summary>Whether a figure is an angle or a length.</summary>
+    public static FigureUnit UnitOf(FigureKind kind) =>
+        kind
+            is FigureKind.Wheelbase
+                or FigureKind.WheelbaseSplit
+                or FigureKind.FrontTrack
+                or FigureKind.RearTrack
+                or FigureKind.RideHeightSplit
+            ? FigureUnit.Length
+            : FigureUnit.Angle;
+
+    private static Contribution ContributionOf(RoadGroup group, double[] slope, RoadDeviations deviations)
+    {
+        var own = new double[slope.Length];
+        var amount = 0.0;
+        foreach (var i in group.Parameters)
+        {
+            own[i] = slope[i];
+            amount += slope[i] * deviations.Amounts[i];
+        }
+
+        return new(group.What, group.Side, amount, Math.Sqrt(deviations.FoundVariance(own)));
+    }
+}

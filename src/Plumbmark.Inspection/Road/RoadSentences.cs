@@ -1,0 +1,151 @@
+using Plumbmark.Inspection.Floor;
+
+namespace Plumbmark.Inspection.Road;
+
+/// <summary>The Road's answer in words: the verdict in one sentence, and the reasons.</summary>
+internal static class RoadSentences
+{
+    private const int ReasonsKept = 8;
+    private const double SayFromShare = 0.2;
+
+    /// <summary>The headline and the reasons, most important first.</summary>
+    public static (string Headline, IReadOnlyList<string> Why) Of(
+        Verdict verdict,
+        IReadOnlyList<RoadFigure> figures,
+        IReadOnlyList<WheelResult> wheels,
+        IReadOnlyList<SideSettings> settings,
+        RoadModel model,
+        RoadDisplay display
+    )
+    {
+        var outFigures = figures.Where(f => f.Verdict == Verdict.Out).OrderBy(f => f.ProbabilityWithin).Select(f => Reason(f, display));
+        var outWheels = wheels.Where(w => w.Verdict == Verdict.Out).OrderBy(w => w.ProbabilityWithin).Select(w => Reason(w, display));
+        var open = figures.Where(f => f.Verdict == Verdict.CannotTellYet).OrderBy(f => f.ProbabilityWithin).Select(f => Reason(f, display));
+        var openWheels = wheels
+            .Where(w => w.Verdict == Verdict.CannotTellYet)
+            .OrderBy(w => w.ProbabilityWithin)
+            .Select(w => Reason(w, display));
+        List<string> why =
+        [
+            .. outFigures,
+            .. outWheels,
+            .. settings.SelectMany(s => s.Sentences),
+            .. open,
+            .. openWheels,
+            .. model.Remarks.Missing,
+        ];
+        return (Headline(verdict, figures, wheels, settings, model), [.. why.Take(ReasonsKept)]);
+    }
+
+    private static string Headline(
+        Verdict verdict,
+        IReadOnlyList<RoadFigure> figures,
+        IReadOnlyList<WheelResult> wheels,
+        IReadOnlyList<SideSettings> settings,
+        RoadModel model
+    )
+    {
+        var asked = figures.Count(f => f.Verdict is not null) + wheels.Count(w => w.Verdict is not null);
+        return verdict switch
+        {
+            Verdict.Out => OutHeadline(figures, wheels, settings),
+            Verdict.True => $"True: all {asked} angles and lengths that have limits are within them.",
+            _ when asked == 0 && figures.Count == 0 && wheels.Count == 0 =>
+                "Can't tell yet: the suspension is not drawn and no wheel is read.",
+            _ when asked == 0 => "Can't tell yet: no limits are told, so there are figures but no verdict.",
+            _ when model.Remarks.Missing.Count > 0 => "Can't tell yet: something is still missing.",
+            _ => "Can't tell yet: what is measured so far does not settle every angle.",
+        };
+    }
+
+    private static string OutHeadline(
+        IReadOnlyList<RoadFigure> figures,
+        IReadOnlyList<WheelResult> wheels,
+        IReadOnlyList<SideSettings> settings
+    )
+    {
+        var names = figures
+            .Where(f => f.Verdict == Verdict.Out)
+            .OrderBy(f => f.ProbabilityWithin)
+            .Select(f => RoadNames.Of(f.Kind, f.Side))
+            .Concat(wheels.Where(w => w.Verdict == Verdict.Out).OrderBy(w => w.ProbabilityWithin).Select(NameOf))
+            .Distinct()
+            .ToList();
+        var what = names.Count <= 3 ? string.Join(", ", names) : $"{string.Join(", ", names.Take(3))} and {names.Count - 3} more";
+        // Only camber, castor and toe can be set, and what is left less right of them.
+        var fixedOnes = figures
+            .Where(f => f.Verdict == Verdict.Out && !IsSettable(f.Kind))
+            .Select(f => RoadNames.Of(f.Kind))
+            .Distinct()
+            .ToList();
+        var nothing = fixedOnes.Count > 0 ? $" Nothing here adjusts {string.Join(" or ", fixedOnes)}." : "";
+        var cure =
+            settings.Any(s => s.IsRestored == false) ? " The adjusters cannot cure it."
+            : fixedOnes.Count > 0 ? ""
+            : settings.Any(s => s.IsFaultAbsorbed) ? " The adjusters could hide it; the fault would stay."
+            : settings.Count > 0 && settings.All(s => s.IsRestored == true) ? " The adjusters can take it up."
+            : "";
+        return $"Out: {what}.{cure}{nothing}";
+    }
+
+    private static bool IsSettable(FigureKind kind) =>
+        kind is FigureKind.Camber or FigureKind.Castor or FigureKind.ToeIn or FigureKind.CamberSplit or FigureKind.CastorSplit;
+
+    /// <summary>A figure in one sentence: where it is, what is asked, what makes it.</summary>
+    public static string Reason(RoadFigure figure, RoadDisplay display)
+    {
+        var give =
+            $"{Capital(RoadNames.Of(figure.Kind, figure.Side))} would be {display.Said(figure.Kind, figure.Value)}, give or take {display.Size(figure.Kind, 2 * figure.U)}";
+        return $"{give}; {Asked(figure.Book, figure.Kind, display)}.{From(figure, display)}";
+    }
+
+    /// <summary>A result of the wheel check in one sentence.</summary>
+    public static string Reason(WheelResult result, RoadDisplay display)
+    {
+        var give =
+            $"{Capital(NameOf(result))} reads {display.Said(result.Kind, result.Value)}, give or take {display.Size(result.Kind, 2 * result.U)}";
+        return $"{give}; {Asked(result.Book, result.Kind, display)}.";
+    }
+
+    /// <summary>What a result of the wheel check is called.</summary>
+    public static string NameOf(WheelResult result) =>
+        (result.Wheel, result.Side, result.Axle) switch
+        {
+            ({ } wheel, _, _) => $"{RoadNames.Of(wheel)} {RoadNames.Of(result.Kind).Replace("rear ", "", StringComparison.Ordinal)}",
+            (_, { } side, _) => RoadNames.Of(result.Kind, side),
+            (_, _, { } axle) when result.Kind == FigureKind.RideHeightSplit =>
+                $"{(axle == Axle.Front ? "front" : "rear")} {RoadNames.Of(result.Kind)}",
+            _ => RoadNames.Of(result.Kind),
+        };
+
+    /// <summary>What is asked of a figure, in words.</summary>
+    public static string Asked(BookFigure? book, FigureKind kind, RoadDisplay display)
+    {
+        var whose = book?.Source switch
+        {
+            Car.LimitSource.Factory => "the book allows",
+            Car.LimitSource.Practice => "practice allows",
+            _ => "you allow",
+        };
+        return (book?.LeastSi, book?.MostSi) switch
+        {
+            ({ } least, { } most) => $"{whose} {display.Said(kind, least)} to {display.Said(kind, most)}",
+            ({ } least, null) => $"{whose} {display.Said(kind, least)} or more",
+            (null, { } most) => $"{whose} {display.Said(kind, most)} or less",
+            _ => "nothing is asked of it",
+        };
+    }
+
+    private static string From(RoadFigure figure, RoadDisplay display)
+    {
+        var whole = Math.Abs(figure.Value - figure.Drawn);
+        var main = figure
+            .Contributions.Where(c => Math.Abs(c.Amount) >= SayFromShare * whole)
+            .Take(3)
+            .Select(c => $"{RoadNames.Of(c.What, c.Side)} {display.Value(figure.Kind, c.Amount)}")
+            .ToList();
+        return main.Count == 0 ? "" : $" From: {string.Join(", ", main)}.";
+    }
+
+    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
+}

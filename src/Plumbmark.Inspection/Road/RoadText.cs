@@ -1,0 +1,95 @@
+using System.Text;
+using Plumbmark.Inspection.Floor;
+
+namespace Plumbmark.Inspection.Road;
+
+/// <summary>The answer as <c>plumbmark road</c> prints it for a person: the verdict first, then what makes it, then the figures.</summary>
+public static class RoadText
+{
+    /// <summary>The whole answer.</summary>
+    /// <param name="answer">The answer.</param>
+    /// <param name="display">How its numbers are shown.</param>
+    public static string Of(RoadAnswer answer, RoadDisplay display)
+    {
+        ArgumentNullException.ThrowIfNull(answer);
+        ArgumentNullException.ThrowIfNull(display);
+        var text = new StringBuilder();
+        text.AppendLine(answer.Headline);
+        Section(text, "Why", answer.Why);
+        Section(text, "As frame and parts would give it", [.. answer.Figures.Select(f => Line(f, display))]);
+        Section(text, "Read at the wheels", [.. answer.Wheels.Select(w => Line(w, display)), .. answer.WheelRemarks]);
+        Section(text, "Would sharpen it most", [.. answer.Unmeasured.Select(u => Line(u, display))]);
+        Section(text, "Linear and by trial", [.. answer.Trials.Select(t => Line(t, display))]);
+        Section(text, "Missing", answer.Missing);
+        Section(text, "Taken as drawn or otherwise assumed", answer.Assumed);
+        Section(text, "Cautions", answer.Cautions);
+        return text.ToString().ReplaceLineEndings("\n");
+    }
+
+    /// <summary>What is asked of a figure, in words.</summary>
+    public static string Asked(BookFigure book, RoadDisplay display)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        ArgumentNullException.ThrowIfNull(display);
+        var said = RoadSentences.Asked(book, book.Kind, display);
+        return book.Value is { } value ? $"{display.Said(book.Kind, value.Si)}; {said}" : said;
+    }
+
+    /// <summary>What a figure comes from, in words; empty when nothing is off its drawing.</summary>
+    public static string Shares(RoadFigure figure, RoadDisplay display)
+    {
+        ArgumentNullException.ThrowIfNull(figure);
+        ArgumentNullException.ThrowIfNull(display);
+        return string.Join(
+            ", ",
+            figure.Contributions.Select(c => $"{RoadNames.Of(c.What, c.Side)} {display.Value(figure.Kind, c.Amount)}")
+        );
+    }
+
+    /// <summary>What a result of the wheel check is called.</summary>
+    public static string NameOf(WheelResult result)
+    {
+        ArgumentNullException.ThrowIfNull(result);
+        return RoadSentences.NameOf(result);
+    }
+
+    private static void Section(StringBuilder text, string title, IReadOnlyList<string> lines)
+    {
+        if (lines.Count == 0)
+        {
+            return;
+        }
+
+        text.AppendLine().AppendLine($"{title}:");
+        foreach (var line in lines)
+        {
+            text.AppendLine($"  {line}");
+        }
+    }
+
+    private static string Line(RoadFigure f, RoadDisplay display)
+    {
+        var verdict = f.Verdict is { } v ? $"  [{VerdictWord.For(v)}]" : "";
+        var toe = f is { Kind: FigureKind.ToeIn, Side: null } && display.ToeAtRim(f.Value) is { } said ? $" ({said})" : "";
+        return $"{RoadNames.Of(f.Kind, f.Side)}: {display.Said(f.Kind, f.Value)}{toe} ±{display.Size(f.Kind, 2 * f.U)}, drawn {display.Said(f.Kind, f.Drawn)}{verdict}";
+    }
+
+    private static string Line(WheelResult w, RoadDisplay display)
+    {
+        var verdict = w.Verdict is { } v ? $"  [{VerdictWord.For(v)}]" : "";
+        var remarks = w.Remarks.Count > 0 ? $" {string.Join(" ", w.Remarks)}" : "";
+        return $"{RoadSentences.NameOf(w)}: {display.Said(w.Kind, w.Value)} ±{display.Size(w.Kind, 2 * w.U)}{verdict}{remarks}";
+    }
+
+    /// <summary>What is worth measuring, in one line.</summary>
+    public static string Line(UnmeasuredShare u, RoadDisplay display)
+    {
+        return $"measure the {RoadNames.Of(u.What, u.Side)}: not measured, it leaves {RoadNames.Of(u.Figure)} open by {display.Size(u.Figure, 2 * u.U)}";
+    }
+
+    /// <summary>How the two uncertainties of a figure compare, in one line.</summary>
+    public static string Line(TrialCheck t, RoadDisplay display) =>
+        $"{RoadNames.Of(t.Kind, t.Side)}: {(t.Agrees ? "agree" : "do NOT agree; go by the trials")}, "
+        + $"linear {display.Said(t.Kind, t.LinearLow)} to {display.Said(t.Kind, t.LinearHigh)}, "
+        + $"tried {display.Said(t.Kind, t.TriedLow)} to {display.Said(t.Kind, t.TriedHigh)}";
+}
