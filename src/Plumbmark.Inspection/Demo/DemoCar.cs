@@ -1,4 +1,5 @@
 using Plumbmark.Engine.Lengths;
+using Plumbmark.Inspection.Book;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor;
 
@@ -39,6 +40,7 @@ public static class DemoCar
             Frame = new Frame([.. DemoFrame.Stations.SelectMany(Points)], Limits()),
             Readings = [.. readings.Select((r, i) => r with { Id = $"r{i + 1}" })],
             Parts = DemoParts.Section(),
+            Book = new BookSection(DemoBook.Pages(), []),
         };
     }
 
