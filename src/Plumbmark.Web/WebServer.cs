@@ -10,6 +10,7 @@ using Microsoft.Extensions.Hosting;
 using Microsoft.Extensions.Logging;
 using Plumbmark.Store;
 using Plumbmark.Web.Floor;
+using Plumbmark.Web.Road;
 using Plumbmark.Web.Server;
 
 namespace Plumbmark.Web;
@@ -72,6 +73,7 @@ public static class WebServer
     {
         services.AddSingleton(journals);
         services.AddSingleton<FloorAnswers>();
+        services.AddSingleton<RoadAnswers>();
         services.AddRoutingCore();
         services.AddRazorComponents();
         services.AddLogging(Log);
