@@ -11,7 +11,6 @@ namespace Plumbmark.Inspection.Tests.Press;
 /// <summary>Press jobs in the car file, the schema and the journal.</summary>
 public class PressFileTests
 {
-
     private static string Full =>
         PressJobSamples
             .LowerArmAfter(3)
