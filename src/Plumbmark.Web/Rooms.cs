@@ -11,12 +11,5 @@ namespace Plumbmark.Web;
 public static class Rooms
 {
     /// <summary>The rooms in the order of the bottom navigation: Shed, Book, Floor, Bench, Press, Road, Sheet.</summary>
-    public static IReadOnlyList<Room> All { get; } =
-    [
-        ShedRoom.Room,
-        FloorRoom.Room,
-        BenchRoom.Room,
-        RoadRoom.Room,
-        SheetRoom.Room,
-    ];
+    public static IReadOnlyList<Room> All { get; } = [ShedRoom.Room, FloorRoom.Room, BenchRoom.Room, RoadRoom.Room, SheetRoom.Room];
 }
