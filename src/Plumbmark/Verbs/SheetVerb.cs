@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
 using Plumbmark.Drawing.Sheets;
+using Plumbmark.Inspection.Bench;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor;
 using Plumbmark.Inspection.Floor.Round;
@@ -11,7 +12,7 @@ namespace Plumbmark.Verbs;
 internal static class SheetVerb
 {
     private const string BeforeAfter = "before-after";
-    private static readonly string[] s_kinds = ["frame", "workshop", BeforeAfter, "form"];
+    private static readonly string[] s_kinds = ["frame", "workshop", BeforeAfter, "form", "parts"];
     private static readonly string[] s_papers = ["a4", "letter"];
 
     /// <summary>What may be chosen.</summary>
@@ -54,7 +55,7 @@ internal static class SheetVerb
         var noSerial = new Option<bool>("--no-serial") { Description = "Leave the serial number off the sheet." };
         var command = new Command(
             "sheet",
-            "Write a sheet to print: the frame, what a workshop should move, before and after, or a blank form."
+            "Write a sheet to print: the frame, what a workshop should move, before and after, a blank form, the parts."
         )
         {
             kind,
@@ -114,6 +115,7 @@ internal static class SheetVerb
         {
             "workshop" => WorkshopSheet.Pdf(car, FloorInspection.Of(car), options.Sheet),
             "form" => BlankForm.Pdf(car, MeasuringRound.Usual(car), options.Sheet),
+            "parts" => PartsSheet.Pdf(car, BenchInspection.Of(car), options.Sheet),
             BeforeAfter => BeforeAfterSheet.Pdf(car, FloorInspection.Of(car), later, FloorInspection.Of(later), options.Sheet),
             _ => FrameSheet.Pdf(car, FloorInspection.Of(car), options.Sheet),
         };

@@ -1,4 +1,6 @@
 using Plumbmark.Engine.Lengths;
+using Plumbmark.Inspection.Bench;
+using Plumbmark.Inspection.Demo;
 using Plumbmark.Inspection.Floor;
 using Plumbmark.Inspection.Floor.Round;
 
@@ -54,6 +56,23 @@ public sealed class OtherSheetTests
         var metric = PdfText.Of(BlankForm.Pdf(InventedFrame.Car with { Units = LengthUnit.Millimetre }, round, s_options));
         Assert.DoesNotContain("fraction", metric.All.Split([' ', '\n']));
         Assert.Contains("millimetres", metric.All, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Parts_OfTheDemo_SayWhatToDoAndWhoseLimit()
+    {
+        var car = DemoCar.File();
+        var answer = BenchInspection.Of(car);
+        var pdf = PdfText.Of(PartsSheet.Pdf(car, answer, s_options));
+        foreach (var part in answer.Parts)
+        {
+            Assert.Contains($"{part.Part.Id}: {DispositionWord.For(part.Disposition)}", pdf.All, StringComparison.Ordinal);
+        }
+
+        Assert.Contains("(practice)", pdf.All, StringComparison.Ordinal);
+        Assert.Contains("Evidence, not proof.", pdf.All, StringComparison.Ordinal);
+        Assert.Contains("No dimension shows a crack", pdf.All, StringComparison.Ordinal);
+        Assert.Equal(PartsSheet.Pdf(car, answer, s_options), PartsSheet.Pdf(car, answer, s_options));
     }
 
     [Fact]
