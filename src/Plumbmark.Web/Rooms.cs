@@ -1,4 +1,6 @@
+using Plumbmark.Web.Bench;
 using Plumbmark.Web.Floor;
+using Plumbmark.Web.Road;
 using Plumbmark.Web.Server;
 using Plumbmark.Web.Shed;
 using Plumbmark.Web.Sheet;
@@ -9,5 +11,12 @@ namespace Plumbmark.Web;
 public static class Rooms
 {
     /// <summary>The rooms in the order of the bottom navigation: Shed, Book, Floor, Bench, Press, Road, Sheet.</summary>
-    public static IReadOnlyList<Room> All { get; } = [ShedRoom.Room, FloorRoom.Room, SheetRoom.Room];
+    public static IReadOnlyList<Room> All { get; } =
+    [
+        ShedRoom.Room,
+        FloorRoom.Room,
+        BenchRoom.Room,
+        RoadRoom.Room,
+        SheetRoom.Room,
+    ];
 }

@@ -7,7 +7,9 @@ var root = new RootCommand("Is this frame true, is this part straight, and what 
 {
     CheckVerb.Command(output),
     PlanVerb.Command(output),
+    AdjustVerb.Command(output),
     BenchVerb.Command(output),
+    PressVerb.Command(output),
     RoadVerb.Command(output),
     ServeVerb.Command(output),
     DemoVerb.Command(output),

@@ -115,5 +115,6 @@ public static class CarFiles
         from readings in Each(Enumerable.Range(1, count).Select(n => Readings(n, [.. points.Select(p => p.Id)], units)))
         from serial in Maybe(OneOf("TX 00417", "0012-B"))
         from parts in PartFiles.Any
-        select new CarFile(units, new CarIdentity("Invented", serial), [tools], new Frame(points, limits), readings) { Parts = parts };
+        from book in BookPages.Any
+        select new CarFile(units, new CarIdentity("Invented", serial), [tools], new Frame(points, limits), readings) { Parts = parts, Book = book };
 }

@@ -1,5 +1,6 @@
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Bench;
+using Plumbmark.Inspection.Book;
 using Plumbmark.Inspection.Press;
 using Plumbmark.Inspection.Road;
 
@@ -30,6 +31,9 @@ public sealed record CarFile(LengthUnit Units, CarIdentity Car, IReadOnlyList<To
 
     /// <summary>Loose parts on the bench; empty when there are none.</summary>
     public PartsSection Parts { get; init; } = PartsSection.Empty;
+
+    /// <summary>Book pages kept with the car; empty when there are none.</summary>
+    public BookSection Book { get; init; } = BookSection.Empty;
 
     /// <summary>The readings that stand: those not taken back.</summary>
     public IEnumerable<Reading> StandingReadings => Readings.Where(r => r.Withdrawn is null);

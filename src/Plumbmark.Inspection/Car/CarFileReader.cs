@@ -2,6 +2,8 @@ using System.Text.Json;
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Bench;
 using Plumbmark.Inspection.Bench.Json;
+using Plumbmark.Inspection.Book;
+using Plumbmark.Inspection.Book.Json;
 using Plumbmark.Inspection.Car.Json;
 using Plumbmark.Inspection.Press;
 using Plumbmark.Inspection.Road.Json;
@@ -50,6 +52,7 @@ public static class CarFileReader
         var road = fields.Group("road") is { } roadFields ? RoadJson.Read(roadFields, points.Select(p => p.Value)) : null;
         var press = Located(fields, "press", PressJson.Read, j => j.Id, faults, units);
         var parts = fields.Group("parts") is { } partFields ? PartsJson.Read(partFields) : PartsSection.Empty;
+        var book = fields.Group("book") is { } bookFields ? BookSectionJson.Read(bookFields) : BookSection.Empty;
         fields.RefuseOthers();
 
         CarFileChecks.Points(points, faults);
@@ -65,6 +68,7 @@ public static class CarFileReader
             Road = road,
             Press = [.. press.Select(j => j.Value)],
             Parts = parts,
+            Book = book,
         };
     }
 

@@ -1,6 +1,7 @@
 using System.Buffers;
 using System.Text.Json;
 using Plumbmark.Inspection.Bench.Json;
+using Plumbmark.Inspection.Book.Json;
 using Plumbmark.Inspection.Car.Json;
 using Plumbmark.Inspection.Press;
 using Plumbmark.Inspection.Road.Json;
@@ -56,6 +57,12 @@ public static class CarFileWriter
         {
             json.WritePropertyName("parts");
             PartsJson.Write(json, file.Parts, file.Units);
+        }
+
+        if (!file.Book.IsEmpty)
+        {
+            json.WritePropertyName("book");
+            BookSectionJson.Write(json, file.Book);
         }
 
         json.WriteEndObject();

@@ -16,6 +16,7 @@ namespace Plumbmark.Inspection.Car;
 /// Designed to stand this much away from the mirror image of its partner: ahead, to the left, above. A part that is null is built differently by an
 /// unknown amount and is not compared. Null as a whole: the pair is built alike.
 /// </param>
+/// <param name="NominalSource">Book, edition, page and figures that the nominal is from; null when nobody said, which is shown as no source.</param>
 /// <param name="NominalDoubt">Why the book's figure is not believed; it is then kept and left out. Null while it is believed.</param>
 public sealed record FramePoint(
     string Id,
@@ -27,5 +28,6 @@ public sealed record FramePoint(
     bool IsFixed = false,
     string? Label = null,
     Place? Asymmetry = null,
-    string? NominalDoubt = null
+    string? NominalDoubt = null,
+    string? NominalSource = null
 );

@@ -29,7 +29,8 @@ internal static class PointJson
             fields.Truth("fixed"),
             fields.OptionalText("label"),
             ReadPlace(fields, "asymmetry"),
-            fields.OptionalText("nominalDoubt")
+            fields.OptionalText("nominalDoubt"),
+            fields.OptionalText("nominalSource")
         );
         fields.RefuseOthers();
         return id is null ? null : point;
@@ -52,6 +53,7 @@ internal static class PointJson
         json.WriteOptional("label", point.Label);
         WritePlace(json, "asymmetry", point.Asymmetry, units);
         json.WriteOptional("nominalDoubt", point.NominalDoubt);
+        json.WriteOptional("nominalSource", point.NominalSource);
         json.WriteEndObject();
     }
 

@@ -1,5 +1,6 @@
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Bench;
+using Plumbmark.Inspection.Book;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Press;
 using Plumbmark.Inspection.Road;
@@ -118,6 +119,30 @@ public abstract record Act
     /// <summary>A variant was struck out.</summary>
     /// <param name="Id">Its name.</param>
     public sealed record VariantRemoved(string Id) : Act;
+
+    /// <summary>A book page was put with the car, or put anew.</summary>
+    /// <param name="Page">The page; one of the same id is replaced as a whole.</param>
+    public sealed record BookPagePut(BookPage Page) : Act;
+
+    /// <summary>A book page was taken away.</summary>
+    /// <param name="Id">Its name.</param>
+    public sealed record BookPageRemoved(string Id) : Act;
+
+    /// <summary>How far a figure of the book is believed was settled: doubted, corrected, or taken as printed again.</summary>
+    /// <param name="Page">The page.</param>
+    /// <param name="Dimension">The figure.</param>
+    /// <param name="Status">Its status from now on; what is printed stays on record.</param>
+    public sealed record FigureJudged(string Page, string Dimension, FigureStatus Status) : Act;
+
+    /// <summary>A figure of the book was measured on a car.</summary>
+    /// <param name="Page">The page.</param>
+    /// <param name="Dimension">The figure.</param>
+    /// <param name="Evidence">What was measured; added to what is there.</param>
+    public sealed record FigureMeasured(string Page, string Dimension, CarEvidence Evidence) : Act;
+
+    /// <summary>What the car is fitted with was told, where the book makes a difference by it.</summary>
+    /// <param name="Attributes">All of it; what was told before is replaced.</param>
+    public sealed record CarFitted(IReadOnlyList<CarAttribute> Attributes) : Act;
 
     /// <summary>An earlier act was undone: the record reads as if it had not happened, and both stay in the journal.</summary>
     /// <param name="Entry">The journal entry undone.</param>

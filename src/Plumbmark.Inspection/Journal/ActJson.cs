@@ -2,6 +2,7 @@ using System.Buffers;
 using System.Text.Json;
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Bench.Json;
+using Plumbmark.Inspection.Book.Json;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Car.Json;
 using Plumbmark.Inspection.Press;
@@ -78,6 +79,11 @@ public static class ActJson
             Act.BenchMeasureWithdrawn => "bench-measure-withdrawn",
             Act.VariantDescribed => "variant-described",
             Act.VariantRemoved => "variant-removed",
+            Act.BookPagePut => "book-page-put",
+            Act.BookPageRemoved => "book-page-removed",
+            Act.FigureJudged => "figure-judged",
+            Act.FigureMeasured => "figure-measured",
+            Act.CarFitted => "car-fitted",
             Act.Undone => "undone",
             _ => throw new System.Diagnostics.UnreachableException(),
         };
@@ -183,6 +189,9 @@ public static class ActJson
             case Act.VariantRemoved a:
                 json.WriteString("id", a.Id);
                 break;
+            case Act.BookPagePut or Act.BookPageRemoved or Act.FigureJudged or Act.FigureMeasured or Act.CarFitted:
+                BookActJson.WriteBody(json, act, units);
+                break;
             case Act.Undone a:
                 json.WriteString("entry", a.Entry);
                 break;
@@ -245,6 +254,7 @@ public static class ActJson
                 ? new Act.VariantDescribed(variant)
                 : null,
             "variant-removed" => fields.RequiredText("id") is { } id ? new Act.VariantRemoved(id) : null,
+            "book-page-put" or "book-page-removed" or "figure-judged" or "figure-measured" or "car-fitted" => BookActJson.ReadBody(word, fields),
             "undone" => Guid.TryParse(fields.RequiredText("entry"), out var entry) ? new Act.Undone(entry) : null,
             _ => null,
         };

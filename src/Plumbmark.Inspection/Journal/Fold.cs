@@ -39,7 +39,13 @@ public static class Fold
             yield return new Act.ReadingTaken(reading);
         }
 
-        foreach (var act in BenchFold.ActsOf(file.Parts).Concat(file.Press.SelectMany(PressJobs.ActsOf)).Concat(RoadFold.ActsOf(file.Road)))
+        foreach (
+            var act in BenchFold
+                .ActsOf(file.Parts)
+                .Concat(file.Press.SelectMany(PressJobs.ActsOf))
+                .Concat(RoadFold.ActsOf(file.Road))
+                .Concat(BookFold.ActsOf(file.Book))
+        )
         {
             yield return act;
         }
@@ -90,6 +96,10 @@ public static class Fold
             Act.RoadDescribed or Act.PartFound or Act.PartTakenBack or Act.WheelRead or Act.WheelReadingWithdrawn => car with
             {
                 Road = RoadFold.After(car.Road, act),
+            },
+            Act.BookPagePut or Act.BookPageRemoved or Act.FigureJudged or Act.FigureMeasured or Act.CarFitted => car with
+            {
+                Book = BookFold.After(car.Book, act),
             },
             _ => car,
         };

@@ -68,6 +68,22 @@ public static class RoadNames
             _ => "rear arm's outer pivot",
         };
 
+    /// <summary>What of a part is off.</summary>
+    public static string Of(PartQuantity quantity) =>
+        quantity switch
+        {
+            PartQuantity.Forward => "forward",
+            PartQuantity.Out => "out",
+            PartQuantity.Up => "up",
+            PartQuantity.FrontHalf => "front half longer",
+            PartQuantity.RearHalf => "rear half longer",
+            PartQuantity.Ahead => "outer joint forward",
+            PartQuantity.Reach => "reach longer",
+            PartQuantity.Length => "longer",
+            PartQuantity.Camber => "more camber",
+            _ => "more toe-in",
+        };
+
     /// <summary>A part or place on one side.</summary>
     public static string Of(CornerPart part, Side side) => $"{Of(side)} {Of(part)}";
 }

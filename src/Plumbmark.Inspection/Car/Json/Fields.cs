@@ -8,8 +8,8 @@ namespace Plumbmark.Inspection.Car.Json;
 /// <remarks>A field that is <c>null</c> in the file counts as not given. Call <see cref="RefuseOthers"/> last: it knows which names were asked for.</remarks>
 public sealed class Fields
 {
-    private readonly Dictionary<string, JsonPart> _byName = new(StringComparer.Ordinal);
-    private readonly List<string> _asked = [];
+    private readonly Dictionary<string, JsonPart> _byName;
+    private readonly List<string> _asked;
     private readonly LengthUnit _units;
 
     /// <summary>The fields of a group; anything else than a group is recorded as a fault and read as an empty one.</summary>
@@ -21,6 +21,8 @@ public sealed class Fields
         Part = part;
         Faults = faults;
         _units = units;
+        _byName = new(StringComparer.Ordinal);
+        _asked = [];
         if (part.Kind != JsonValueKind.Object)
         {
             faults.Add(part, $"Found {part.Describe()}; a group {{ }} of named fields is needed here.");
@@ -33,6 +35,11 @@ public sealed class Fields
                 faults.Add(value, $"The field \"{name}\" is given twice; give it once.");
             }
         }
+    }
+
+    private Fields(Fields same, LengthUnit units)
+    {
+        (Part, Faults, _units, _byName, _asked) = (same.Part, same.Faults, units, same._byName, same._asked);
     }
 
     /// <summary>The group itself, for a fault that belongs to it as a whole.</summary>
@@ -162,6 +169,9 @@ public sealed class Fields
 
     /// <summary>The fields of one item of a list, with the same unit and the same place for faults.</summary>
     public Fields Item(JsonPart part) => new(part, Faults, _units);
+
+    /// <summary>The same fields with another unit for bare numbers: a group may say its own.</summary>
+    public Fields In(LengthUnit units) => new(this, units);
 
     /// <summary>Records a fault for every field whose name no reading method asked for.</summary>
     public void RefuseOthers()

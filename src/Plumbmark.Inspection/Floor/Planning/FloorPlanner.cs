@@ -19,7 +19,7 @@ public static class FloorPlanner
     {
         var chosenLimits = limits ?? car.Frame.Limits ?? PracticeLimit.Usual.Limits;
         var solution = FrameSolution.Of(car);
-        var planner = new ReadingPlanner(car, solution.Network, solution.Fit, [], chosenLimits, options ?? FloorOptions.Default);
+        var planner = new ReadingPlanner(car, solution.Readings, solution.Fit, [], chosenLimits, options ?? FloorOptions.Default);
         var outOfReach = planner.LeaveOutOfReach();
         var chosen = planner.ChoosePruned(MostReadings);
         var isComplete = outOfReach.Count == 0 && planner.Unsettled().Count == 0 && planner.HasTargets;

@@ -32,6 +32,9 @@ internal sealed class LengthWords
     /// <summary>An uncertainty with coverage of about 95 %, rounded up: ±3/32 in.</summary>
     public string SureTo(double uMetres) => double.IsFinite(uMetres) ? _display.PlusMinus(2 * uMetres) : "nothing";
 
+    /// <summary>The same as a clause: sure to ±3/32 in.</summary>
+    public string SureToWords(double uMetres) => $"sure to {SureTo(uMetres)}";
+
     /// <summary>A limit as its owner typed it; another one as a decimal with two figures.</summary>
     public string Limit(double metres)
     {

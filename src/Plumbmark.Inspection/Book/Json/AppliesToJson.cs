@@ -1,0 +1,93 @@
+using System.Text.Json;
+using Plumbmark.Inspection.Car.Json;
+
+namespace Plumbmark.Inspection.Book.Json;
+
+/// <summary>The cars that a page or figure is meant for, in a file.</summary>
+internal static class AppliesToJson
+{
+    public static AppliesTo Read(Fields fields)
+    {
+        var applies = new AppliesTo(
+            fields.List("serials", p => ReadRange(fields.Item(p))),
+            fields.List("attributes", p => ReadAttribute(fields.Item(p)))
+        );
+        fields.RefuseOthers();
+        return applies;
+    }
+
+    public static void Write(Utf8JsonWriter json, AppliesTo applies)
+    {
+        json.WriteStartObject("appliesTo");
+        json.WriteList("serials", applies.Serials, r => WriteRange(json, r));
+        json.WriteList("attributes", applies.Attributes, a => WriteAttribute(json, a));
+        json.WriteEndObject();
+    }
+
+    public static CarAttribute? ReadAttribute(Fields fields)
+    {
+        var (name, value) = (fields.RequiredText("name"), fields.RequiredText("value"));
+        fields.RefuseOthers();
+        return name is null || value is null ? null : new CarAttribute(name, value);
+    }
+
+    public static void WriteAttribute(Utf8JsonWriter json, CarAttribute attribute)
+    {
+        json.WriteStartObject();
+        json.WriteString("name", attribute.Name);
+        json.WriteString("value", attribute.Value);
+        json.WriteEndObject();
+    }
+
+    private static SerialRange? ReadRange(Fields fields)
+    {
+        var before = fields.Faults.Count;
+        var range = new SerialRange(ReadSerial(fields, "from"), ReadSerial(fields, "to"));
+        fields.RefuseOthers();
+        if (fields.Faults.Count > before)
+        {
+            return null;
+        }
+
+        if (Unsound(range) is { } sentence)
+        {
+            fields.Faults.Add(fields.Part, sentence);
+            return null;
+        }
+
+        return range;
+    }
+
+    /// <summary>Why the ends of a range do not belong together; null when they do.</summary>
+    internal static string? Unsound(SerialRange range) =>
+        range.IsSound ? null
+        : range.From!.Series != range.To!.Series
+            ? $"Found from {range.From} to {range.To}; the letters in front differ, so nothing lies between them: write one range for each series."
+        : range.From.Number == range.To.Number
+            ? $"Found from {range.From} to {range.To}; only the letters behind the number differ, and they have no order: leave them out."
+        : $"Found from {range.From} to {range.To}; the first must not come after the last.";
+
+    private static SerialNumber? ReadSerial(Fields fields, string name)
+    {
+        if (fields.OptionalText(name) is not { } text)
+        {
+            return null;
+        }
+
+        if (SerialNumber.Read(text) is { } serial)
+        {
+            return serial;
+        }
+
+        fields.Faults.Add(fields.Optional(name)!, $"Found {fields.Optional(name)!.Describe()}; {SerialNumber.Allowed}.");
+        return null;
+    }
+
+    private static void WriteRange(Utf8JsonWriter json, SerialRange range)
+    {
+        json.WriteStartObject();
+        json.WriteOptional("from", range.From?.AsWritten);
+        json.WriteOptional("to", range.To?.AsWritten);
+        json.WriteEndObject();
+    }
+}

@@ -1,0 +1,22 @@
+using System.Text.RegularExpressions;
+
+namespace Plumbmark.Inspection.Book;
+
+/// <summary>What a scan typically makes of printed fractions, so that a figure that cannot be read is refused with a hint.</summary>
+/// <remarks>Seen in reprints read as text: 1/8 becomes B; l or I stands for 1, O for 0. No published source.</remarks>
+internal static partial class ScannedText
+{
+    /// <summary>Why a text is refused and what it may have been; null when it has no such mark.</summary>
+    public static string? Refusal(string text) =>
+        LostEighth().IsMatch(text)
+            ? $"Found “{text.Trim()}”; a scan often makes B or 8 of 1/8. Look at the page and write the fraction, such as “33 1/8”."
+        : LetterForDigit().IsMatch(text)
+            ? $"Found “{text.Trim()}”; a scan often makes a letter of a digit (l or I of 1, O of 0). Look at the page and write the number."
+        : null;
+
+    [GeneratedRegex(@"^\s*([0-9]+[\s-]*)?B\s*(in|""|″)?\s*$", RegexOptions.CultureInvariant, 100)]
+    private static partial Regex LostEighth();
+
+    [GeneratedRegex(@"^\s*(?=.*[0-9])(?=.*[lIO|])[0-9lIO|\s./-]+(in|mm|""|″)?\s*$", RegexOptions.CultureInvariant, 100)]
+    private static partial Regex LetterForDigit();
+}

@@ -1,0 +1,71 @@
+using Plumbmark.Inspection.Book;
+
+namespace Plumbmark.Inspection.Tests.Book;
+
+public class SerialNumberTests
+{
+    [Theory]
+    [InlineData("QD 1047", "QD", 1047, "")]
+    [InlineData("qd01047", "QD", 1047, "")]
+    [InlineData("Q.D./1047-L", "QD", 1047, "L")]
+    [InlineData("QD3/1047 LO", "QD3", 1047, "LO")]
+    [InlineData("Q D 3 - 1047", "QD3", 1047, "")]
+    [InlineData("00417", "", 417, "")]
+    [InlineData("61-00417", "61", 417, "")]
+    [InlineData("6 1/417", "6|1", 417, "")]
+    [InlineData("QD 0", "QD", 0, "")]
+    public void Read_TakesSeriesNumberAndBuildApart(string text, string series, long number, string build)
+    {
+        var serial = SerialNumber.Read(text);
+        Assert.NotNull(serial);
+        Assert.Equal((series, number, build), (serial.Series, serial.Number, serial.Build));
+        Assert.Equal(text, serial.AsWritten);
+    }
+
+    [Theory]
+    [InlineData(null)]
+    [InlineData("")]
+    [InlineData("QD")]
+    [InlineData("QD 1047?")]
+    [InlineData("QD (1047)")]
+    [InlineData("1234567890123456")]
+    public void Read_WhatIsNoSerialNumber_IsNull(string? text) => Assert.Null(SerialNumber.Read(text));
+
+    [Theory]
+    [InlineData("QD 999", "QD 1000", SerialOrder.Before)]
+    [InlineData("QD 1000", "QD 999", SerialOrder.After)]
+    [InlineData("QD 0999", "q.d. 999", SerialOrder.Same)]
+    [InlineData("QD 1200 L", "QD 1200", SerialOrder.Same)]
+    [InlineData("QD 1200 L", "QD 1201", SerialOrder.Before)]
+    [InlineData("QD 1200 L", "QD 1200 R", SerialOrder.CannotBeCompared)]
+    [InlineData("QD 1", "QE 2", SerialOrder.CannotBeCompared)]
+    [InlineData("1047", "QD 1047", SerialOrder.CannotBeCompared)]
+    [InlineData("QD3/1047", "QD31047", SerialOrder.CannotBeCompared)]
+    [InlineData("1047-2", "1047", SerialOrder.CannotBeCompared)]
+    public void To_ComparesWithinASeriesOnly(string a, string b, SerialOrder expected) =>
+        Assert.Equal(expected, SerialNumber.Read(a)!.To(SerialNumber.Read(b)!));
+
+    [Theory]
+    [InlineData("QD 1000", "QD 1199", "QD 1000", SerialFit.Applies)]
+    [InlineData("QD 1000", "QD 1199", "QD 1199 L", SerialFit.Applies)]
+    [InlineData("QD 1000", "QD 1199", "QD 1200", SerialFit.DoesNotApply)]
+    [InlineData(null, "QD 1199", "QD 7", SerialFit.Applies)]
+    [InlineData("QD 1200", null, "QD 1199", SerialFit.DoesNotApply)]
+    [InlineData("QD 1200", null, "QE 1300", SerialFit.CannotTell)]
+    [InlineData("QD 1200", null, null, SerialFit.CannotTell)]
+    [InlineData(null, null, null, SerialFit.Applies)]
+    [InlineData(null, "QD 1200 A", "QD 1200 B", SerialFit.CannotTell)]
+    public void Contains_ACarThatCannotBeCompared_IsNeitherInNorOut(string? from, string? to, string? car, SerialFit expected) =>
+        Assert.Equal(expected, new SerialRange(SerialNumber.Read(from), SerialNumber.Read(to)).Contains(SerialNumber.Read(car)));
+
+    [Fact]
+    public void Fits_WireWheelsThatChangedAtAnotherNumber_AreJudgedByBoth()
+    {
+        var wire = new AppliesTo([new SerialRange(SerialNumber.Read("QD 1150"), null)], [new CarAttribute("wheels", "wire")]);
+        var car = SerialNumber.Read("QD 1160");
+        Assert.Equal(SerialFit.Applies, wire.Fits(car, [new CarAttribute("Wheels", "Wire ")]));
+        Assert.Equal(SerialFit.DoesNotApply, wire.Fits(car, [new CarAttribute("wheels", "disc")]));
+        Assert.Equal(SerialFit.CannotTell, wire.Fits(car, []));
+        Assert.Equal(SerialFit.DoesNotApply, wire.Fits(SerialNumber.Read("QD 3"), []));
+    }
+}
