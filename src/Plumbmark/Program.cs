@@ -17,8 +17,8 @@ var root = new RootCommand("Is this frame true, is this part straight, and what 
     ExportVerb.Command(output),
     SchemaVerb.Command(output),
     SheetVerb.Command(output),
-    ExportVerb.Command(output),
-    ImportVerb.Command(output),
+    ExtractVerb.Command(output),
+    AddReadingsVerb.Command(output),
 };
 ServeVerb.AddTo(root, output);
 var parsed = root.Parse(args);

@@ -1,53 +1,73 @@
 using System.CommandLine;
-using Plumbmark.Drawing.Exchange;
-using Plumbmark.Drawing.Floor;
-using Plumbmark.Drawing.Pictures;
 using Plumbmark.Inspection.Car;
-using Plumbmark.Inspection.Exchange;
-using Plumbmark.Inspection.Floor;
+using Plumbmark.Store;
 
 namespace Plumbmark.Verbs;
 
-/// <summary><c>plumbmark export WHAT FILE -o out</c>: readings, results and drawings for other programs.</summary>
+/// <summary><c>plumbmark export CAR</c>: writes a car from the shed as a car file.</summary>
 internal static class ExportVerb
 {
-    private static readonly (string Word, string Meaning, Func<CarFile, byte[]> Make)[] s_exports =
-    [
-        ("readings", "every reading as CSV, which import reads back", ReadingsCsv.Write),
-        ("points", "where the points are, as CSV", car => ResultTables.Points(car, FloorInspection.Of(car)).Csv()),
-        ("pairs", "left against right, as CSV", car => ResultTables.Pairs(FloorInspection.Of(car)).Csv()),
-        ("checks", "every check with its verdict, as CSV", car => ResultTables.Checks(FloorInspection.Of(car)).Csv()),
-        ("workbook", "all of these as XLSX", car => Workbook.Write(ResultTables.All(car, FloorInspection.Of(car)))),
-        ("plan", "the plan view as SVG", car => SvgWriter.WriteFile(FloorPlanDrawing.Of(car, FloorInspection.Of(car)))),
-        ("side", "the side view as SVG", car => SvgWriter.WriteFile(FloorSideDrawing.Of(car, FloorInspection.Of(car)))),
-        ("dxf", "floor marks and frame as DXF, full size", car => FrameDxf.Write(car, FloorInspection.Of(car))),
-    ];
+    /// <summary>What may be chosen.</summary>
+    /// <param name="Car">The car's number or its exact name.</param>
+    /// <param name="To">The file to write; null for standard output.</param>
+    /// <param name="Data">The journal file; null for the user's own.</param>
+    internal sealed record Options(string Car, string? To, string? Data);
 
     public static Command Command(Output output)
     {
-        var what = new Argument<string>("WHAT") { Description = string.Join("; ", s_exports.Select(e => $"{e.Word}: {e.Meaning}")) + "." };
-        var file = CarFileArgument.Create();
-        var to = new Option<string>("--output", "-o") { Description = "The file to write, or - for standard output.", Required = true };
-        var command = new Command("export", "Write readings, results or drawings for other programs.") { what, file, to };
-        command.Validators.Add(result =>
+        var car = new Argument<string>("CAR") { Description = "The car's number, as in the address of its page, or its exact name." };
+        var to = new Option<string>("--output", "-o")
         {
-            if (result.GetValue(what) is { } found && !Array.Exists(s_exports, e => e.Word == found))
-            {
-                result.AddError($"Found \"{found}\" for WHAT; one of {string.Join(", ", s_exports.Select(e => e.Word))} is needed.");
-            }
-        });
-        command.SetAction(parsed => Run(parsed.GetRequiredValue(what), parsed.GetRequiredValue(file), parsed.GetRequiredValue(to), output));
+            Description = "The file to write. Without it, standard output.",
+            HelpName = "FILE",
+        };
+        var data = DataOption.Create();
+        var command = new Command("export", "Write a car from the shed as a car file.") { car, to, data };
+        command.SetAction(parsed => Run(new Options(parsed.GetRequiredValue(car), parsed.GetValue(to), parsed.GetValue(data)), output));
         return command;
     }
 
-    public static int Run(string what, string file, string to, Output output) =>
-        CarFileArgument.Run(
-            file,
-            output,
-            car =>
-            {
-                ResultFile.Write(to, Array.Find(s_exports, e => e.Word == what).Make(car), output);
-                return ExitCode.True;
-            }
-        );
+    public static int Run(Options options, Output output)
+    {
+        using var journals = DataOption.Open(options.Data);
+        var bytes = CarFileWriter.Write(Find(journals, options.Car).File);
+        if (options.To is not { } path)
+        {
+            output.Result(bytes);
+            return ExitCode.True;
+        }
+
+        try
+        {
+            File.WriteAllBytes(path, bytes);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException or NotSupportedException)
+        {
+            throw new InputRefusedException($"The file \"{path}\" cannot be written: {e.Message}");
+        }
+
+        output.Remark($"Written to {path}.");
+        return ExitCode.True;
+    }
+
+    private static OpenCar Find(Journals journals, string wanted)
+    {
+        if (long.TryParse(wanted, out var id) && journals.Car(id) is { } car)
+        {
+            return car;
+        }
+
+        var cars = journals.Cars();
+        var named = cars.Where(c => c.File.Car.Name == wanted).ToList();
+        var known =
+            cars.Count == 0
+                ? "The shed is empty."
+                : $"In the shed are: {string.Join(", ", cars.Select(c => $"{c.Id} ({c.File.Car.Name})"))}.";
+        return named.Count switch
+        {
+            1 => named[0],
+            0 => throw new InputRefusedException($"There is no car \"{wanted}\". {known}"),
+            _ => throw new InputRefusedException($"{named.Count} cars are called \"{wanted}\"; say which by its number. {known}"),
+        };
+    }
 }

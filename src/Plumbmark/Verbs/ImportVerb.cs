@@ -1,80 +1,34 @@
 using System.CommandLine;
 using Plumbmark.Inspection.Car;
-using Plumbmark.Inspection.Exchange;
 
 namespace Plumbmark.Verbs;
 
-/// <summary><c>plumbmark import FILE READINGS -o out.json</c>: a car file with the readings of a CSV file added to its own.</summary>
+/// <summary><c>plumbmark import FILE</c>: puts the car in a file into the shed, all of it or nothing.</summary>
 internal static class ImportVerb
 {
+    /// <summary>What may be chosen.</summary>
+    /// <param name="File">The car file, or <c>-</c>.</param>
+    /// <param name="Data">The journal file; null for the user's own.</param>
+    internal sealed record Options(string File, string? Data);
+
     public static Command Command(Output output)
     {
         var file = CarFileArgument.Create();
-        var readings = new Argument<string>("READINGS") { Description = "A CSV file of readings; its heads say which column is what." };
-        var to = new Option<string>("--output", "-o") { Description = "The car file to write, or - for standard output.", Required = true };
-        var addPoints = new Option<bool>("--add-points") { Description = "Draw points that the readings name and the car does not have." };
-        var command = new Command("import", "Add the readings of a CSV file to a car file. Nothing is taken when a row is wrong.")
-        {
-            file,
-            readings,
-            to,
-            addPoints,
-        };
-        command.SetAction(parsed =>
-            Run(
-                parsed.GetRequiredValue(file),
-                parsed.GetRequiredValue(readings),
-                parsed.GetRequiredValue(to),
-                parsed.GetValue(addPoints),
-                output
-            )
-        );
+        var data = DataOption.Create();
+        var command = new Command("import", "Put the car in a file into the shed, all of it or nothing.") { file, data };
+        command.SetAction(parsed => Run(new Options(parsed.GetRequiredValue(file), parsed.GetValue(data)), output));
         return command;
     }
 
-    public static int Run(string file, string readings, string to, bool addPoints, Output output) =>
-        CarFileArgument.Run(
-            file,
-            output,
-            car =>
-                ReadingsCsv
-                    .Read(CarFileArgument.Bytes(readings), car, addsPoints: addPoints)
-                    .Match(
-                        accepted =>
-                        {
-                            var frame = car.Frame with { Points = [.. car.Frame.Points, .. accepted.NewPoints] };
-                            ResultFile.Write(
-                                to,
-                                CarFileWriter.Write(car with { Frame = frame, Readings = [.. car.Readings, .. accepted.Readings] }),
-                                output
-                            );
-                            Tell(accepted, output);
-                            return ExitCode.True;
-                        },
-                        faults =>
-                        {
-                            output.Remark($"{readings} is refused: {faults.Count} fault{(faults.Count == 1 ? "" : "s")}.");
-                            foreach (var fault in faults)
-                            {
-                                output.Remark(fault.ToString());
-                            }
+    public static int Run(Options options, Output output) =>
+        CarFileArgument.Run(options.File, output, car => Import(car, options.Data, output));
 
-                            return ExitCode.Refused;
-                        }
-                    )
-        );
-
-    private static void Tell(ReadingsCsvOutcome.Accepted accepted, Output output)
+    private static int Import(CarFile file, string? data, Output output)
     {
-        output.Remark($"{accepted.Readings.Count} readings added, {accepted.AlreadyThere} were there already.");
-        if (accepted.NewPoints.Count > 0)
-        {
-            output.Remark($"New points: {string.Join(", ", accepted.NewPoints.Select(p => p.Id))}.");
-        }
-
-        if (accepted.UnusedColumns.Count > 0)
-        {
-            output.Remark($"Columns not used: {string.Join(", ", accepted.UnusedColumns)}.");
-        }
+        using var journals = DataOption.Open(data);
+        var car = journals.Add(file);
+        output.Result($"{car.Id}\n");
+        output.Remark($"\"{file.Car.Name}\" is in the shed as car {car.Id}.");
+        return ExitCode.True;
     }
 }
