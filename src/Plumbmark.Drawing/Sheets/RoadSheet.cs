@@ -38,7 +38,7 @@ public static class RoadSheet
         var small = new RoadDrawingOptions();
         yield return new ColumnsBlock(
             [new PictureBlock(RoadFrontDrawing.Of(answer, small), 190)],
-            [new PictureBlock(RoadTopDrawing.Of(answer, display, small), 190)],
+            [new PictureBlock(RoadTopDrawing.Of(answer, display, small), 270)],
             0.5
         );
     }
