@@ -12,8 +12,7 @@ public class GaussianComparisonLaws
     private static readonly Gen<double[]> s_column = Gen.Double[-1, 1].Array[Values];
     private static readonly Gen<double[,]> s_covariance = Gen.Double[-1e-3, 1e-3].Array2D[Values, Values].Select(Positive);
 
-    private static Gen<(double[] R, double[,] V, double[] N, double[] D)> s_case =>
-        Gen.Select(s_values, s_covariance, s_column, s_column);
+    private static Gen<(double[] R, double[,] V, double[] N, double[] D)> s_case => Gen.Select(s_values, s_covariance, s_column, s_column);
 
     private static double[,] Positive(double[,] a)
     {
@@ -90,7 +89,9 @@ public class GaussianComparisonLaws
     public void AnEffectAlongTheNuisance_IsNotSeen() =>
         s_case.Sample(c =>
         {
-            var effects = new GaussianComparison(c.R, c.V, [c.N]).Effects([[.. c.N.Select(n => 2 * n)]]);
+            var effects = new GaussianComparison(c.R, c.V, [c.N]).Effects([
+                [.. c.N.Select(n => 2 * n)],
+            ]);
             Assert.False(effects.IsSeen(0));
             Assert.Null(effects.Fit(0));
             Assert.Equal(double.PositiveInfinity, effects.UncertaintyAlone(0));

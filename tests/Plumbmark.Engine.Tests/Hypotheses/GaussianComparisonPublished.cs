@@ -17,7 +17,13 @@ public class GaussianComparisonPublished
     public void Norris_SlopeAndItsUncertainty_AreTheCertifiedOnes()
     {
         var (x, y) = Norris();
-        var comparison = new GaussianComparison(y, Diagonal(y.Length, 1), [[.. x.Select(_ => 1.0)]]);
+        var comparison = new GaussianComparison(
+            y,
+            Diagonal(y.Length, 1),
+            [
+                [.. x.Select(_ => 1.0)],
+            ]
+        );
         var fit = comparison.Effects([x]).Fit(0)!;
         Assert.Equal(Slope, fit.Amounts[0], 1e-9); // ten digits; the certified data are worth about that in double arithmetic
         Assert.Equal(SlopeDeviation / ResidualDeviation, Math.Sqrt(fit.Covariance[0, 0]), 1e-10);
@@ -29,7 +35,13 @@ public class GaussianComparisonPublished
     public void Norris_SlopeAsWeightedSum_IsTheSame()
     {
         var (x, y) = Norris();
-        var comparison = new GaussianComparison(y, Diagonal(y.Length, 1), [[.. x.Select(_ => 1.0)]]);
+        var comparison = new GaussianComparison(
+            y,
+            Diagonal(y.Length, 1),
+            [
+                [.. x.Select(_ => 1.0)],
+            ]
+        );
         var weights = comparison.WeightsOf(x)!;
         Assert.Equal(Slope, weights.Zip(y, (w, v) => w * v).Sum(), 1e-9);
     }

@@ -25,7 +25,12 @@ public class RobustLinearFitLaws
 
     [Fact]
     public void ThreeWildValuesOfSeven_HaveNoSay() =>
-        Gen.Select(Gen.Double[-3, 3].Array[s_x.Length], Gen.Double[8e-3, 0.5].Array[3], Gen.Bool.Array[3], Gen.Shuffle(Enumerable.Range(0, 7).ToArray()))
+        Gen.Select(
+                Gen.Double[-3, 3].Array[s_x.Length],
+                Gen.Double[8e-3, 0.5].Array[3],
+                Gen.Bool.Array[3],
+                Gen.Shuffle(Enumerable.Range(0, 7).ToArray())
+            )
             .Sample(
                 (noise, sizes, signs, order) =>
                 {

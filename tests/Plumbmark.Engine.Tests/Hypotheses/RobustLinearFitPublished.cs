@@ -10,7 +10,30 @@ public class RobustLinearFitPublished
 {
     private static readonly double[] s_calls =
     [
-        4.4, 4.7, 4.7, 5.9, 6.6, 7.3, 8.1, 8.8, 10.6, 12.0, 13.5, 14.9, 16.1, 21.2, 119, 124, 142, 159, 182, 212, 43, 24, 27, 29,
+        4.4,
+        4.7,
+        4.7,
+        5.9,
+        6.6,
+        7.3,
+        8.1,
+        8.8,
+        10.6,
+        12.0,
+        13.5,
+        14.9,
+        16.1,
+        21.2,
+        119,
+        124,
+        142,
+        159,
+        182,
+        212,
+        43,
+        24,
+        27,
+        29,
     ];
 
     // Venables and Ripley, Modern Applied Statistics with S, 4th edition, section 6.5: the MM estimate (biweight, c = 4.685) is
