@@ -1,9 +1,9 @@
 using System.Text;
 using System.Text.Json;
-using Json.Schema;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Car.Json;
 using Plumbmark.Inspection.Journal;
+using Plumbmark.Inspection.Tests.Car;
 using Plumbmark.Testing;
 
 namespace Plumbmark.Inspection.Tests.Press;
