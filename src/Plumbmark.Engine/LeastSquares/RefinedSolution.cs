@@ -25,7 +25,7 @@ public static class RefinedSolution
         {
             throw new ArgumentException(
                 "The factors, the matrix and the right side must belong together and have full column rank.",
-                nameof(matrix)
+                nameof(factors)
             );
         }
 
