@@ -9,8 +9,14 @@ public static class BookVariants
     /// <summary>The name of a type that its page does not name.</summary>
     public const string OnlyType = "as printed";
 
-    /// <summary>The types on the pages kept with a car.</summary>
-    public static IReadOnlyList<PartVariant> Of(CarFile car) => Of(car.Book.Pages, car.Car.Serial);
+    /// <summary>The types on the pages kept with a car, without those that its owner has described under the same name.</summary>
+    public static IReadOnlyList<PartVariant> Of(CarFile car) =>
+        [
+            .. Of(car.Book.Pages, car.Car.Serial)
+                .Where(b =>
+                    !car.Parts.Variants.Any(v => v.Kind == b.Kind && string.Equals(v.Name, b.Name, StringComparison.OrdinalIgnoreCase))
+                ),
+        ];
 
     /// <summary>The types on some pages. Figures that are doubted or left empty are not handed on.</summary>
     /// <param name="pages">The pages.</param>

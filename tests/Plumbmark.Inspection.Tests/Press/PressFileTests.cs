@@ -107,7 +107,7 @@ public class PressFileTests
     private static bool IsValid(byte[] bytes)
     {
         using var document = JsonDocument.Parse(bytes);
-        return CarSchemaTests.Schema.Evaluate(document.RootElement).IsValid;
+        return Car.CarSchemaTests.Schema.Evaluate(document.RootElement).IsValid;
     }
 
     private static CarFile Read(string text) =>

@@ -177,6 +177,25 @@ public sealed class BenchTests
     }
 
     [Fact]
+    public async Task Undo_TakesBackAMeasure_AndStaysOnThePart()
+    {
+        await using var app = await RunningApp.Start();
+        var car = app.Journals.Add(WithPart());
+        var address = $"/cars/{car.Id}/bench/parts/own-part.L";
+        var page = await app.Submit(
+            await app.Get($"{address}?measure=length"),
+            $"{address}/measures",
+            ("dimension", "length"),
+            ("value1", "1.42")
+        );
+        page = await app.Submit(page, $"/cars/{car.Id}/undos");
+        Assert.Equal(address, page.Path);
+        Assert.Empty(app.Journals.Car(car.Id)!.File.Parts.Items[0].Measures);
+        page = await app.Submit(page, $"/cars/{car.Id}/undos");
+        Assert.Single(app.Journals.Car(car.Id)!.File.Parts.Items[0].Measures);
+    }
+
+    [Fact]
     public async Task Demo_WrongTypeOfLever_IsNotCalledBent()
     {
         await using var app = await RunningApp.Start();

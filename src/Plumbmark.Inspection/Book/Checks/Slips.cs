@@ -94,6 +94,6 @@ internal static partial class Slips
         public string Replaced(int above, int below) => $"{text[..match.Index]}{above}/{below}{text[(match.Index + match.Length)..]}";
     }
 
-    [GeneratedRegex(@"(?<above>[0-9]{1,3})\s*/\s*(?<below>[0-9]{1,3})", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 100)]
+    [GeneratedRegex(@"(?<above>[0-9]{1,3})\s*/\s*(?<below>[0-9]{1,3})", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant)]
     private static partial Regex FractionShape();
 }
