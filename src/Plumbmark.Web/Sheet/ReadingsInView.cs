@@ -43,7 +43,10 @@ public sealed record ReadingsInView(OpenCar Car)
         field switch
         {
             "id" => "id, the reading's own name",
-            "kind" => "kind: plan, direct, height, rise, offset, drop",
+            "kind" => "kind: plan, direct, height, rise, offset, drop, indirect",
+            "way" => "way of an indirect drop",
+            "aboveFloor" => "whether a height is above the floor",
+            "edge" => "edge of a hole",
             "point" => "point, of a height or a drop",
             "from" => "from, where the tape starts",
             "to" => "to, where it is read",
