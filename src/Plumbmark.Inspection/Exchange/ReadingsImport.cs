@@ -107,7 +107,7 @@ internal sealed class ReadingsImport(
                 continue;
             }
 
-            var cell = CellOf(field, row[i]);
+            var cell = new JsonPart(JsonValueKind.String, field, row[i].Line, row[i].Column, CsvText.Unshielded(row[i].Text));
             part.MemberList.Add((field, cell));
         }
 
@@ -127,19 +127,6 @@ internal sealed class ReadingsImport(
         }
 
         return (part, units ?? HeadUnit() ?? car.Units);
-    }
-
-    /// <summary>A cell as the value that it would be in a car file: a text, or true or false where the file has those.</summary>
-    private static JsonPart CellOf(string field, CsvCell cell)
-    {
-        var text = CsvText.Unshielded(cell.Text);
-        var kind = (field, text.ToLowerInvariant()) switch
-        {
-            ("aboveFloor", "true" or "yes") => JsonValueKind.True,
-            ("aboveFloor", "false" or "no") => JsonValueKind.False,
-            _ => JsonValueKind.String,
-        };
-        return new JsonPart(kind, field, cell.Line, cell.Column, text);
     }
 
     private LengthUnit? UnitOf(CsvCell cell)

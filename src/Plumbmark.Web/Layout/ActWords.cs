@@ -38,11 +38,6 @@ public static class ActWords
             Act.BenchMeasureWithdrawn a => $"{a.Part}, measure {a.Id} taken back: {a.Reason}",
             Act.VariantDescribed a => $"type {a.Variant.Name} described",
             Act.VariantRemoved a => $"type {a.Id} struck out",
-            Act.RoadDescribed => "suspension described",
-            Act.PartFound a => $"found {a.Part.Id}: {RoadNames.Of(a.Part.Part, a.Part.Side)}",
-            Act.PartTakenBack a => $"finding {a.Id} taken back: {a.Reason}",
-            Act.WheelRead a => $"wheel reading {a.Reading.Id}: {WheelReadingWords.For(a.Reading)}",
-            Act.WheelReadingWithdrawn a => $"wheel reading {a.Id} taken back: {a.Reason}",
             Act.Undone => "undone",
             _ => "something of another room",
         };

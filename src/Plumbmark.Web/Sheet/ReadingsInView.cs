@@ -45,7 +45,7 @@ public sealed record ReadingsInView(OpenCar Car)
             "id" => "id, the reading's own name",
             "kind" => "kind: plan, direct, height, rise, offset, drop, indirect",
             "way" => "way of an indirect drop",
-            "aboveFloor" => "whether a height is above the floor",
+            "above" => "above: level or floor, for a height",
             "edge" => "edge of a hole",
             "point" => "point, of a height or a drop",
             "from" => "from, where the tape starts",
