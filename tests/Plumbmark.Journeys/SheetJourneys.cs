@@ -90,7 +90,8 @@ public sealed class SheetJourneys(Browser browser) : IClassFixture<Browser>
     [InlineData(2, "sheet", "frame", "car.json", "-o", "no-such-folder/x.pdf")]
     public async Task Verb_Wrong_SaysSoAndEndsAsTold(int expected, params string[] arguments)
     {
-        var folder = await DemoFolder();
+        var folder = Directory.CreateTempSubdirectory("plumbmark-sheets-").FullName;
+        await File.WriteAllTextAsync(Path.Combine(folder, "car.json"), """{ "format": "plumbmark-car", "version": 1, "units": "in" }""");
         var (code, _, remarks) = await AppProcess.Run(folder, arguments);
         Assert.Equal(expected, code);
         Assert.NotEmpty(remarks);
