@@ -19,6 +19,7 @@ internal static class ReadingJson
             "height" => ReadHeight(fields, id),
             "offset" => ReadOffset(fields, id),
             "drop" => ReadDrop(fields, id),
+            "indirect" => IndirectJson.Read(fields, id),
             _ => RefuseKind(fields, kindPart),
         };
         var tool = fields.OptionalText("tool");
@@ -70,6 +71,7 @@ internal static class ReadingJson
                 json.WriteString("kind", "height");
                 json.WriteString("point", r.Point);
                 json.WriteOptional("value", r.Value, units);
+                json.WriteWhenTrue("aboveFloor", r.IsAboveFloor);
                 break;
             case Reading.Offset r:
                 json.WriteString("kind", "offset");
@@ -77,6 +79,9 @@ internal static class ReadingJson
                 json.WriteString("from", r.From);
                 json.WriteString("to", r.To);
                 json.WriteOptional("value", r.Value, units);
+                break;
+            case Reading.Indirect r:
+                IndirectJson.Write(json, r, units);
                 break;
             case Reading.Drop r:
                 json.WriteString("kind", "drop");
@@ -113,7 +118,8 @@ internal static class ReadingJson
     {
         var point = fields.RequiredText("point");
         var value = fields.RequiredLength("value", LengthBound.Any);
-        return point is null || value is not { } length ? null : new Reading.Height(id, point, length);
+        var isAboveFloor = fields.Truth("aboveFloor");
+        return point is null || value is not { } length ? null : new Reading.Height(id, point, length) { IsAboveFloor = isAboveFloor };
     }
 
     private static Reading? ReadOffset(Fields fields, string id)
@@ -151,7 +157,7 @@ internal static class ReadingJson
     {
         if (kind is not null)
         {
-            fields.Faults.Add(kind, $"Found {kind.Describe()}; one of plan, direct, height, rise, offset, drop is needed here.");
+            fields.Faults.Add(kind, $"Found {kind.Describe()}; one of plan, direct, height, rise, offset, drop, indirect is needed here.");
         }
 
         return null;

@@ -17,6 +17,7 @@ public static class FloorInspection
     public static FloorAnswer Of(CarFile car, FloorOptions? options = null)
     {
         options ??= FloorOptions.Default;
+        car = KnownPoints.Only(car);
         var words = LengthWords.For(car);
         var solution = FrameSolution.Of(car);
         var believed = solution.Fit;
@@ -40,6 +41,7 @@ public static class FloorInspection
         )
         {
             Sight = evaluation?.Sight ?? [],
+            LookAlikes = evaluation is null ? [] : LookAlikeSearch.Of(car, evaluation, words),
         };
     }
 

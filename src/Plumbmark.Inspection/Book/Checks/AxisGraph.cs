@@ -20,13 +20,7 @@ internal sealed class AxisGraph
             Grow(root, byPlace);
         }
 
-        Loops =
-        [
-            .. steps
-                .Select(Closing)
-                .OfType<Loop>()
-                .DistinctBy(l => string.Join('\n', l.Ids.Order(StringComparer.Ordinal))),
-        ];
+        Loops = [.. steps.Select(Closing).OfType<Loop>().DistinctBy(l => string.Join('\n', l.Ids.Order(StringComparer.Ordinal)))];
     }
 
     public string Words { get; }
@@ -133,10 +127,14 @@ internal sealed class AxisGraph
             back.RemoveAt(back.Count - 1);
         }
 
-        return new Loop([(step.Figure, step.Sign), .. there.Select(t => (t.Figure, t.Sign)), .. back.Select(t => (t.Figure, -t.Sign))], Words);
+        return new Loop(
+            [(step.Figure, step.Sign), .. there.Select(t => (t.Figure, t.Sign)), .. back.Select(t => (t.Figure, -t.Sign))],
+            Words
+        );
     }
 
-    private bool IsInTree(string from, string to, PageFigure figure) => _tree[to].Before == from && ReferenceEquals(_tree[to].Figure, figure);
+    private bool IsInTree(string from, string to, PageFigure figure) =>
+        _tree[to].Before == from && ReferenceEquals(_tree[to].Figure, figure);
 
     private List<(string Place, PageFigure Figure, int Sign)> PathFrom(string place)
     {

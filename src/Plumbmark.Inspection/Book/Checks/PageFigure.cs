@@ -19,11 +19,7 @@ internal sealed record PageFigure(BookDimension Dimension, Length Value)
 
     /// <summary>The lengths of a page that count: doubted ones and those without a figure are left out.</summary>
     public static IReadOnlyList<PageFigure> Of(BookPage page) =>
-        [
-            .. page
-                .Dimensions.Select(d => d.Used is Amount.OfLength length ? new PageFigure(d, length.Value) : null)
-                .OfType<PageFigure>(),
-        ];
+        [.. page.Dimensions.Select(d => d.Used is Amount.OfLength length ? new PageFigure(d, length.Value) : null).OfType<PageFigure>()];
 
     public IEnumerable<LikelySlip> Slips(Func<double, bool> isRightMetres) =>
         IsPrinted ? Checks.Slips.Explaining(Id, Value, isRightMetres) : [];

@@ -81,7 +81,11 @@ internal static class WholePageCheck
             : [];
 
     private static Length Rounded((PageFigure Figure, double Metres, double? OtherSenseMetres) suspect) =>
-        LengthDisplay.For(suspect.Figure.Value.Unit, suspect.Figure.Value.Unit == LengthUnit.Inch ? Length.FromFraction(0, 1, 64, LengthUnit.Inch) : Length.FromMillimetres(0.1m))
+        LengthDisplay
+            .For(
+                suspect.Figure.Value.Unit,
+                suspect.Figure.Value.Unit == LengthUnit.Inch ? Length.FromFraction(0, 1, 64, LengthUnit.Inch) : Length.FromMillimetres(0.1m)
+            )
             .Rounded(suspect.Metres);
 
     private static bool Agrees(NetworkFit fit) => fit.ChiSquareProbability is not { } p || p >= Alpha;

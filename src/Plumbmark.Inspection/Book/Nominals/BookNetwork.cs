@@ -61,7 +61,8 @@ internal sealed class BookNetwork
 
     public bool HasHeights { get; }
 
-    public static BookNetwork Of(IReadOnlyList<PageFigure> figures, Func<string, Place?>? sketchOf = null) => new(figures, sketchOf ?? (_ => null));
+    public static BookNetwork Of(IReadOnlyList<PageFigure> figures, Func<string, Place?>? sketchOf = null) =>
+        new(figures, sketchOf ?? (_ => null));
 
     /// <summary>The figure behind a reading; null when it follows from several.</summary>
     public string? FigureOf(string readingId) => _figureOf.GetValueOrDefault(readingId);
@@ -112,7 +113,8 @@ internal sealed class BookNetwork
         var names = figures.SelectMany(f => f.Dimension.Subjects).SelectMany(s => s.Points).Distinct(StringComparer.Ordinal).ToList();
         var sketches = names.ToDictionary(n => n, sketchOf, StringComparer.Ordinal);
         // The sketch has its own zero along the car; it is brought to the book's before it serves as a start.
-        var shifts = names.Where(n => _places.GetValueOrDefault(n).X is not null && sketches[n]?.X is not null)
+        var shifts = names
+            .Where(n => _places.GetValueOrDefault(n).X is not null && sketches[n]?.X is not null)
             .Select(n => _places[n].X!.Value - sketches[n]!.X!.Value.Metres)
             .ToList();
         var shift = shifts.Count > 0 ? shifts.Average() : 0;
@@ -133,7 +135,8 @@ internal sealed class BookNetwork
 
     /// <summary>A length between left and right of one pair runs square across a symmetrical car, whatever the page calls it.</summary>
     private static PageFigure AsAcross(PageFigure figure) =>
-        figure.Dimension.Subject is BookSubject.Between { Sense: LengthSense.Plan or LengthSense.Direct or LengthSense.Unsaid } b && IsPair(b)
+        figure.Dimension.Subject is BookSubject.Between { Sense: LengthSense.Plan or LengthSense.Direct or LengthSense.Unsaid } b
+        && IsPair(b)
             ? figure with
             {
                 Dimension = figure.Dimension with

@@ -30,7 +30,14 @@ internal sealed class ReadingPlanner
     private HashSet<string>? _reachable;
     private NetworkDesign _design;
 
-    public ReadingPlanner(CarFile car, FrameNetwork readings, NetworkFit? fit, IReadOnlyList<Check> known, Limits limits, FloorOptions options)
+    public ReadingPlanner(
+        CarFile car,
+        FrameNetwork readings,
+        NetworkFit? fit,
+        IReadOnlyList<Check> known,
+        Limits limits,
+        FloorOptions options
+    )
     {
         (_car, _fit, _known, _limits, _options) = (car, fit, known, limits, options);
         _design = NetworkDesign.Of(WithMarksAndTools(car, readings.Network), fit);

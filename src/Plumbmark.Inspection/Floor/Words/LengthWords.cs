@@ -20,6 +20,9 @@ internal sealed class LengthWords
         return new LengthWords(LengthDisplay.For(car.Units, told.Count > 0 ? told.Min() : usual), [.. limits.OfType<Length>()]);
     }
 
+    /// <summary>What cannot be shown.</summary>
+    public double DivisionMetres => _display.Division.Metres;
+
     /// <summary>A length with its unit.</summary>
     public string Of(double metres) => _display.Text(metres);
 
