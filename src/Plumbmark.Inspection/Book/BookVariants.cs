@@ -13,7 +13,9 @@ public static class BookVariants
     public static IReadOnlyList<PartVariant> Of(CarFile car) =>
         [
             .. Of(car.Book.Pages, car.Car.Serial)
-                .Where(b => !car.Parts.Variants.Any(v => v.Kind == b.Kind && string.Equals(v.Name, b.Name, StringComparison.OrdinalIgnoreCase))),
+                .Where(b =>
+                    !car.Parts.Variants.Any(v => v.Kind == b.Kind && string.Equals(v.Name, b.Name, StringComparison.OrdinalIgnoreCase))
+                ),
         ];
 
     /// <summary>The types on some pages. Figures that are doubted or left empty are not handed on.</summary>

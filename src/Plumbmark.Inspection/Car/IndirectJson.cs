@@ -7,7 +7,7 @@ namespace Plumbmark.Inspection.Car;
 /// <summary>An indirect drop in a car file.</summary>
 internal static class IndirectJson
 {
-    private static readonly WordList<EdgeSide> s_edges = new(
+    internal static readonly WordList<EdgeSide> Edges = new(
         ("front", EdgeSide.Front),
         ("left", EdgeSide.Left),
         ("rear", EdgeSide.Rear),
@@ -29,7 +29,7 @@ internal static class IndirectJson
                 : null,
             "edge" => from is not null
             && fields.RequiredLength("value", LengthBound.Positive) is { } diameter
-            && fields.RequiredWord("edge", s_edges) is { } edge
+            && fields.RequiredWord("edge", Edges) is { } edge
                 ? new IndirectWay.HoleEdge(from, diameter, edge)
                 : null,
             "bar" => fields.RequiredLength("value") is { } standOff
@@ -39,6 +39,16 @@ internal static class IndirectJson
         };
         return point is null || way is null ? null : new Reading.Indirect(id, point, way);
     }
+
+    /// <summary>The way's name in the file.</summary>
+    public static string WordFor(IndirectWay way) =>
+        way switch
+        {
+            IndirectWay.Midpoint => "midpoint",
+            IndirectWay.Offset => "offset",
+            IndirectWay.HoleEdge => "edge",
+            _ => "bar",
+        };
 
     public static void Write(Utf8JsonWriter json, Reading.Indirect reading, LengthUnit units)
     {
@@ -57,7 +67,7 @@ internal static class IndirectJson
             case IndirectWay.HoleEdge w:
                 WriteMarks(json, "edge", w.Mark, null);
                 json.WriteOptional("value", w.Diameter, units);
-                json.WriteString("edge", s_edges.WordFor(w.Edge));
+                json.WriteString("edge", Edges.WordFor(w.Edge));
                 break;
             case IndirectWay.Bar w:
                 WriteMarks(json, "bar", w.NearEnd, w.FarEnd);

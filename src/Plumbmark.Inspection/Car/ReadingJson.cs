@@ -7,6 +7,8 @@ namespace Plumbmark.Inspection.Car;
 /// <summary>A reading in a car file: the fields common to all, and those of its kind.</summary>
 internal static class ReadingJson
 {
+    private static readonly Dictionary<string, bool> s_above = new(StringComparer.Ordinal) { ["level"] = false, ["floor"] = true };
+
     public static Reading? Read(Fields fields)
     {
         var id = fields.RequiredText("id") ?? "";
@@ -71,7 +73,7 @@ internal static class ReadingJson
                 json.WriteString("kind", "height");
                 json.WriteString("point", r.Point);
                 json.WriteOptional("value", r.Value, units);
-                json.WriteWhenTrue("aboveFloor", r.IsAboveFloor);
+                json.WriteOptional("above", r.IsAboveFloor ? "floor" : null);
                 break;
             case Reading.Offset r:
                 json.WriteString("kind", "offset");
@@ -118,7 +120,7 @@ internal static class ReadingJson
     {
         var point = fields.RequiredText("point");
         var value = fields.RequiredLength("value", LengthBound.Any);
-        var isAboveFloor = fields.Truth("aboveFloor");
+        var isAboveFloor = fields.OptionalWord("above", s_above) ?? false;
         return point is null || value is not { } length ? null : new Reading.Height(id, point, length) { IsAboveFloor = isAboveFloor };
     }
 

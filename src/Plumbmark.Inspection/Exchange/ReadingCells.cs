@@ -30,9 +30,19 @@ internal static class ReadingCells
             Reading.Height r => ("height", r.Point, null, null, r.Value),
             Reading.Offset r => ("offset", r.Point, r.From, r.To, r.Value),
             Reading.Drop r => ("drop", r.Point, null, null, r.Distance),
+            Reading.Indirect { Way: IndirectWay.Midpoint w } r => ("indirect", r.Point, w.From, w.To, null),
+            Reading.Indirect { Way: IndirectWay.Offset w } r => ("indirect", r.Point, w.Mark, null, null),
+            Reading.Indirect { Way: IndirectWay.HoleEdge w } r => ("indirect", r.Point, w.Mark, null, w.Diameter),
+            Reading.Indirect { Way: IndirectWay.Bar w } r => ("indirect", r.Point, w.NearEnd, w.FarEnd, w.StandOff),
             _ => throw new System.Diagnostics.UnreachableException(),
         };
-        var drop = reading as Reading.Drop;
+        var (dx, dy) = reading switch
+        {
+            Reading.Drop r => (r.Dx, r.Dy),
+            Reading.Indirect { Way: IndirectWay.Offset w } => ((Length?)w.Dx, (Length?)w.Dy),
+            _ => ((Length?)null, (Length?)null),
+        };
+        var way = (reading as Reading.Indirect)?.Way;
         return new Dictionary<string, string?>(StringComparer.Ordinal)
         {
             ["id"] = reading.Id,
@@ -41,8 +51,11 @@ internal static class ReadingCells
             ["from"] = from,
             ["to"] = to,
             ["value"] = Length(value),
-            ["dx"] = Length(drop?.Dx),
-            ["dy"] = Length(drop?.Dy),
+            ["dx"] = Length(dx),
+            ["dy"] = Length(dy),
+            ["above"] = reading is Reading.Height { IsAboveFloor: true } ? "floor" : null,
+            ["way"] = way is null ? null : IndirectJson.WordFor(way),
+            ["edge"] = way is IndirectWay.HoleEdge e ? IndirectJson.Edges.WordFor(e.Edge) : null,
             ["startAt"] = Length(reading.StartAt),
             ["unit"] = units == LengthUnit.Inch ? "in" : "mm",
             ["tool"] = reading.Tool,

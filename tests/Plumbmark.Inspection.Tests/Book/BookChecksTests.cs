@@ -73,7 +73,9 @@ public class BookChecksTests
     [Fact]
     public void Triangle_ThatCannotBe_IsPointedOut()
     {
-        var finding = Assert.Single(BookChecks.Of(Page(Between("a", "A", "B", "10"), Between("b", "B", "C", "12"), Between("c", "A", "C", "28"))));
+        var finding = Assert.Single(
+            BookChecks.Of(Page(Between("a", "A", "B", "10"), Between("b", "B", "C", "12"), Between("c", "A", "C", "28")))
+        );
         Assert.Equal(FindingKind.NoTriangle, finding.Kind);
         Assert.Contains("together reach only 22 in", finding.Sentence, StringComparison.Ordinal);
     }
@@ -97,7 +99,11 @@ public class BookChecksTests
     public void LengthOfUnsaidSense_IsRemarkedOnlyWhereItMatters()
     {
         BookPage With(string height) =>
-            Page(Between("p", "A", "B", "60", LengthSense.Unsaid), At("ha", "A", "10", Ordinate.Height), At("hb", "B", height, Ordinate.Height));
+            Page(
+                Between("p", "A", "B", "60", LengthSense.Unsaid),
+                At("ha", "A", "10", Ordinate.Height),
+                At("hb", "B", height, Ordinate.Height)
+            );
         var remark = Assert.Single(BookChecks.Of(With("16")));
         Assert.Equal((FindingKind.SenseUnsaid, false), (remark.Kind, remark.IsContradiction));
         Assert.Empty(BookChecks.Of(With("10 1/2")));
@@ -108,13 +114,25 @@ public class BookChecksTests
     {
         // A rectangle 60 by 30 whose rear is 15 in higher: the diagonal is printed point to point (68.74) and called plan (67.08).
         var page = Page(
-            Between("side", "A.L", "B.L", "60.00") with { IsBothSides = true },
+            Between("side", "A.L", "B.L", "60.00") with
+            {
+                IsBothSides = true,
+            },
             Between("front", "A.L", "A.R", "30.00"),
             Between("rear", "B.L", "B.R", "30.00"),
             Between("diagonal", "A.L", "B.R", "68.74"),
-            Between("other diagonal", "A.R", "B.L", "67.08") with { IsHanded = true },
-            At("ha", "A.L", "10.00", Ordinate.Height) with { IsBothSides = true },
-            At("hb", "B.L", "25.00", Ordinate.Height) with { IsBothSides = true }
+            Between("other diagonal", "A.R", "B.L", "67.08") with
+            {
+                IsHanded = true,
+            },
+            At("ha", "A.L", "10.00", Ordinate.Height) with
+            {
+                IsBothSides = true,
+            },
+            At("hb", "B.L", "25.00", Ordinate.Height) with
+            {
+                IsBothSides = true,
+            }
         );
         var finding = Assert.Single(BookChecks.Of(page), f => f.Kind == FindingKind.DoesNotFit);
         Assert.Contains(finding.Slips, s => s.Dimension == "diagonal" && s.Kind == SlipKind.PlanForDirect);
@@ -127,8 +145,14 @@ public class BookChecksTests
     public void Variants_WhoseRangesGapOrOverlap_ArePointedOut(string to, string from, int findings)
     {
         var page = Page(
-            Between("a", "A", "B", "10") with { AppliesTo = Serials(null, to) },
-            Between("b", "A", "B", "11") with { AppliesTo = Serials(from, null) }
+            Between("a", "A", "B", "10") with
+            {
+                AppliesTo = Serials(null, to),
+            },
+            Between("b", "A", "B", "11") with
+            {
+                AppliesTo = Serials(from, null),
+            }
         );
         Assert.Equal(findings, BookChecks.Of(page).Count);
     }
@@ -136,7 +160,14 @@ public class BookChecksTests
     [Fact]
     public void DoubtedFigure_IsLeftOut()
     {
-        var page = Page(Between("a", "A", "B", "10"), Between("b", "B", "C", "12"), Between("c", "A", "C", "28") with { Status = new FigureStatus.Doubted("?") });
+        var page = Page(
+            Between("a", "A", "B", "10"),
+            Between("b", "B", "C", "12"),
+            Between("c", "A", "C", "28") with
+            {
+                Status = new FigureStatus.Doubted("?"),
+            }
+        );
         Assert.Empty(BookChecks.Of(page));
     }
 
