@@ -116,5 +116,9 @@ public static class CarFiles
         from serial in Maybe(OneOf("TX 00417", "0012-B"))
         from parts in PartFiles.Any
         from book in BookPages.Any
-        select new CarFile(units, new CarIdentity("Invented", serial), [tools], new Frame(points, limits), readings) { Parts = parts, Book = book };
+        select new CarFile(units, new CarIdentity("Invented", serial), [tools], new Frame(points, limits), readings)
+        {
+            Parts = parts,
+            Book = book,
+        };
 }

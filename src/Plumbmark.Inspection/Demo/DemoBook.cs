@@ -2,7 +2,6 @@ using System.Globalization;
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Bench;
 using Plumbmark.Inspection.Book;
-
 using SerialRange = Plumbmark.Inspection.Book.SerialRange;
 
 namespace Plumbmark.Inspection.Demo;
@@ -34,7 +33,10 @@ public static class DemoBook
             Dimensions =
             [
                 .. bays.Select(b => Along(b.First, b.Second)),
-                Along(stations[0], stations[^1]) with { Id = "a-h overall", IsBothSides = false },
+                Along(stations[0], stations[^1]) with
+                {
+                    Id = "a-h overall",
+                },
                 .. stations.Select(Width),
                 .. stations.Select(Height),
                 .. bays.Select(b => Diagonal(b.First, b.Second)),

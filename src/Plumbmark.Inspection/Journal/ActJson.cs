@@ -254,7 +254,10 @@ public static class ActJson
                 ? new Act.VariantDescribed(variant)
                 : null,
             "variant-removed" => fields.RequiredText("id") is { } id ? new Act.VariantRemoved(id) : null,
-            "book-page-put" or "book-page-removed" or "figure-judged" or "figure-measured" or "car-fitted" => BookActJson.ReadBody(word, fields),
+            "book-page-put" or "book-page-removed" or "figure-judged" or "figure-measured" or "car-fitted" => BookActJson.ReadBody(
+                word,
+                fields
+            ),
             "undone" => Guid.TryParse(fields.RequiredText("entry"), out var entry) ? new Act.Undone(entry) : null,
             _ => null,
         };

@@ -9,12 +9,12 @@ public class BookChecksTests
 {
     [Theory]
     [InlineData("10 1/8", "12 3/8", "22 1/2", null)] // closes
-    [InlineData("10 1/8", "12 5/8", "22 1/2", "b: 12 5/8 printed for 12 3/8, the fraction counted from its other end")]
+    [InlineData("10 1/8", "12 3/16", "22 15/16", "b: 12 3/16 printed for 12 13/16, the fraction counted from its other end")]
     [InlineData("10 1/8", "128", "22 1/4", "b: 128 printed for 12 1/8, a scan made 8 of 1/8")]
     [InlineData("19", "12", "28", "a: 19 printed for 16, one digit taken for another that looks like it")]
     [InlineData("10.25", "12.94", "22.74", "b: 12.94 printed for 12.49, two digits changed places")]
     [InlineData("10 3/8", "12", "22 3/16", "a: 10 3/8 printed for 10 3/16, the fraction in another division")]
-    [InlineData("10 3/8", "12 1/8", "21 1/2", "c: 21 1/2 printed for 22 1/2, a whole step too many or too few")]
+    [InlineData("10 3/8", "12 1/8", "21 1/2", "c: 21 1/2 printed for 22 1/2 in, a whole step too many or too few")]
     public void Chain_ThatDoesNotClose_IsPointedOutWithItsLikelySlip(string a, string b, string total, string? slip)
     {
         var page = Page(
@@ -73,7 +73,9 @@ public class BookChecksTests
     [Fact]
     public void Triangle_ThatCannotBe_IsPointedOut()
     {
-        var finding = Assert.Single(BookChecks.Of(Page(Between("a", "A", "B", "10"), Between("b", "B", "C", "12"), Between("c", "A", "C", "28"))));
+        var finding = Assert.Single(
+            BookChecks.Of(Page(Between("a", "A", "B", "10"), Between("b", "B", "C", "12"), Between("c", "A", "C", "28")))
+        );
         Assert.Equal(FindingKind.NoTriangle, finding.Kind);
         Assert.Contains("together reach only 22 in", finding.Sentence, StringComparison.Ordinal);
     }
@@ -97,7 +99,11 @@ public class BookChecksTests
     public void LengthOfUnsaidSense_IsRemarkedOnlyWhereItMatters()
     {
         BookPage With(string height) =>
-            Page(Between("p", "A", "B", "60", LengthSense.Unsaid), At("ha", "A", "10", Ordinate.Height), At("hb", "B", height, Ordinate.Height));
+            Page(
+                Between("p", "A", "B", "60", LengthSense.Unsaid),
+                At("ha", "A", "10", Ordinate.Height),
+                At("hb", "B", height, Ordinate.Height)
+            );
         var remark = Assert.Single(BookChecks.Of(With("16")));
         Assert.Equal((FindingKind.SenseUnsaid, false), (remark.Kind, remark.IsContradiction));
         Assert.Empty(BookChecks.Of(With("10 1/2")));
@@ -108,13 +114,24 @@ public class BookChecksTests
     {
         // A rectangle 60 by 30 whose rear is 15 in higher: the diagonal is printed point to point (68.74) and called plan (67.08).
         var page = Page(
-            Between("side", "A.L", "B.L", "60.00") with { IsBothSides = true },
+            Between("side", "A.L", "B.L", "60.00") with
+            {
+                IsBothSides = true,
+            },
             Between("front", "A.L", "A.R", "30.00"),
             Between("rear", "B.L", "B.R", "30.00"),
-            Between("diagonal", "A.L", "B.R", "68.74"),
-            Between("other diagonal", "A.R", "B.L", "67.08") with { IsHanded = true },
-            At("ha", "A.L", "10.00", Ordinate.Height) with { IsBothSides = true },
-            At("hb", "B.L", "25.00", Ordinate.Height) with { IsBothSides = true }
+            Between("diagonal", "A.L", "B.R", "68.74") with
+            {
+                IsBothSides = true,
+            },
+            At("ha", "A.L", "10.00", Ordinate.Height) with
+            {
+                IsBothSides = true,
+            },
+            At("hb", "B.L", "25.00", Ordinate.Height) with
+            {
+                IsBothSides = true,
+            }
         );
         var finding = Assert.Single(BookChecks.Of(page), f => f.Kind == FindingKind.DoesNotFit);
         Assert.Contains(finding.Slips, s => s.Dimension == "diagonal" && s.Kind == SlipKind.PlanForDirect);
@@ -127,8 +144,14 @@ public class BookChecksTests
     public void Variants_WhoseRangesGapOrOverlap_ArePointedOut(string to, string from, int findings)
     {
         var page = Page(
-            Between("a", "A", "B", "10") with { AppliesTo = Serials(null, to) },
-            Between("b", "A", "B", "11") with { AppliesTo = Serials(from, null) }
+            Between("a", "A", "B", "10") with
+            {
+                AppliesTo = Serials(null, to),
+            },
+            Between("b", "A", "B", "11") with
+            {
+                AppliesTo = Serials(from, null),
+            }
         );
         Assert.Equal(findings, BookChecks.Of(page).Count);
     }
@@ -136,7 +159,14 @@ public class BookChecksTests
     [Fact]
     public void DoubtedFigure_IsLeftOut()
     {
-        var page = Page(Between("a", "A", "B", "10"), Between("b", "B", "C", "12"), Between("c", "A", "C", "28") with { Status = new FigureStatus.Doubted("?") });
+        var page = Page(
+            Between("a", "A", "B", "10"),
+            Between("b", "B", "C", "12"),
+            Between("c", "A", "C", "28") with
+            {
+                Status = new FigureStatus.Doubted("?"),
+            }
+        );
         Assert.Empty(BookChecks.Of(page));
     }
 

@@ -33,8 +33,14 @@ public class BookForCarTests
     {
         var page = Page(
             Between("a", "A", "B", null),
-            Between("b", "A", "C", "30") with { Status = new FigureStatus.Doubted("three cars measure 8 mm more") },
-            Between("c", "A", "D", "31") with { AppliesTo = Serials("QD 1200", null) }
+            Between("b", "A", "C", "30") with
+            {
+                Status = new FigureStatus.Doubted("three cars measure 8 mm more"),
+            },
+            Between("c", "A", "D", "31") with
+            {
+                AppliesTo = Serials("QD 1200", null),
+            }
         );
         var subjects = BookForCar.Of([page], "QD 1047", []).Subjects;
         Assert.IsType<FigureChoice.Missing>(subjects[0].Choice);
@@ -54,7 +60,9 @@ public class BookForCarTests
             new Act.FigureJudged("p", "a", new FigureStatus.Corrected(Amount("33 17/32"), "measured", "car 1")),
             new Act.FigureJudged("p", "gone", new FigureStatus.Doubted("not there")),
         ];
-        var figure = Fold.Of(acts.Select(a => new JournalEntry(Guid.NewGuid(), DateTimeOffset.UnixEpoch, null, a))).Book.Pages[0].Dimensions[0];
+        var figure = Fold.Of(acts.Select(a => new JournalEntry(Guid.NewGuid(), DateTimeOffset.UnixEpoch, null, a)))
+            .Book.Pages[0]
+            .Dimensions[0];
         Assert.Equal((Amount("33 1/8"), Amount("33 17/32")), (figure.Value, figure.Used));
         Assert.Equal("Corrected to 33 17/32: measured (car 1).", figure.Status.Words);
         Assert.Single(figure.Evidence);
@@ -65,7 +73,13 @@ public class BookForCarTests
     {
         var figure = Between("a", "A", "B", "33") with
         {
-            Evidence = [new("car 1", Amount("40")), new("Car 1 ", Amount("33.5")), new("car 2", Amount("33.4")), new("car 3", Amount("33.6"))],
+            Evidence =
+            [
+                new("car 1", Amount("40")),
+                new("Car 1 ", Amount("33.5")),
+                new("car 2", Amount("33.4")),
+                new("car 3", Amount("33.6")),
+            ],
         };
         var mean = RobustMean.Of(figure)!;
         Assert.Equal(3, mean.Count);

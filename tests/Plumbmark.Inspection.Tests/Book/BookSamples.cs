@@ -7,7 +7,8 @@ namespace Plumbmark.Inspection.Tests.Book;
 /// <summary>Figures written as a person would, for tests.</summary>
 internal static class BookSamples
 {
-    public static Amount Amount(string text) => AmountText.Read(text, LengthUnit.Inch, out var refusal) ?? throw new ArgumentException(refusal);
+    public static Amount Amount(string text) =>
+        AmountText.Read(text, LengthUnit.Inch, out var refusal) ?? throw new ArgumentException(refusal);
 
     public static BookDimension Between(string id, string from, string to, string? value, LengthSense sense = LengthSense.Plan) =>
         new(id, new BookSubject.Between(from, to, sense)) { Value = value is null ? null : Amount(value) };
@@ -17,5 +18,6 @@ internal static class BookSamples
 
     public static BookPage Page(params BookDimension[] dimensions) => new("p", "Frame", LengthUnit.Inch) { Dimensions = dimensions };
 
-    public static AppliesTo Serials(string? from, string? to) => new([new Inspection.Book.SerialRange(SerialNumber.Read(from), SerialNumber.Read(to))]);
+    public static AppliesTo Serials(string? from, string? to) =>
+        new([new Inspection.Book.SerialRange(SerialNumber.Read(from), SerialNumber.Read(to))]);
 }

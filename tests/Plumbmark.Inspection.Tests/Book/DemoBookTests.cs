@@ -78,7 +78,12 @@ public class DemoBookTests
     {
         var car = DemoCar.File();
         var page = car.Book.Page("frame")!;
-        page = page.With(page.Dimension(DemoBook.MisprintInChain)! with { Status = new FigureStatus.Corrected(BookSamples.Amount("26"), "6 for 9") });
+        page = page.With(
+            page.Dimension(DemoBook.MisprintInChain)! with
+            {
+                Status = new FigureStatus.Corrected(BookSamples.Amount("26"), "6 for 9"),
+            }
+        );
         page = page.With(page.Dimension(DemoBook.MisprintInDiagonal)! with { Status = new FigureStatus.Doubted("does not fit") });
         var nominals = NominalsFromBook.Of(car with { Book = car.Book with { Pages = [page] } });
         Assert.Empty(nominals.Missing);
@@ -98,7 +103,5 @@ public class DemoBookTests
     }
 
     private static SubjectAnswer PadOf(string? serial) =>
-        BookForCar
-            .Of(DemoBook.Pages(), serial, [])
-            .Subjects.Single(s => s.Subject is BookSubject.OfPart { Dimension: "pad-height" });
+        BookForCar.Of(DemoBook.Pages(), serial, []).Subjects.Single(s => s.Subject is BookSubject.OfPart { Dimension: "pad-height" });
 }

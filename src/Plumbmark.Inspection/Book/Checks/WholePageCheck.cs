@@ -23,7 +23,7 @@ internal static class WholePageCheck
             .Select(f => f.Slips[0].Dimension)
             .ToHashSet(StringComparer.Ordinal);
         IReadOnlyList<PageFigure> figures = [.. all.Where(f => !found.Contains(f.Id))];
-        var network = BookNetwork.Of(figures);
+        var network = BookNetwork.ForChecking(figures);
         if (network.Network.Observations.Count == 0 || NetworkAdjustment.Solve(network.Network).FitOrNull is not { } fit || Agrees(fit))
         {
             yield break;
@@ -81,7 +81,11 @@ internal static class WholePageCheck
             : [];
 
     private static Length Rounded((PageFigure Figure, double Metres, double? OtherSenseMetres) suspect) =>
-        LengthDisplay.For(suspect.Figure.Value.Unit, suspect.Figure.Value.Unit == LengthUnit.Inch ? Length.FromFraction(0, 1, 64, LengthUnit.Inch) : Length.FromMillimetres(0.1m))
+        LengthDisplay
+            .For(
+                suspect.Figure.Value.Unit,
+                suspect.Figure.Value.Unit == LengthUnit.Inch ? Length.FromFraction(0, 1, 64, LengthUnit.Inch) : Length.FromMillimetres(0.1m)
+            )
             .Rounded(suspect.Metres);
 
     private static bool Agrees(NetworkFit fit) => fit.ChiSquareProbability is not { } p || p >= Alpha;
@@ -90,7 +94,7 @@ internal static class WholePageCheck
     private static (PageFigure Figure, double Metres, double? OtherSenseMetres)? Without(IReadOnlyList<PageFigure> figures, string id)
     {
         var figure = figures.First(f => f.Id == id);
-        var rest = BookNetwork.Of([.. figures.Where(f => f.Id != id)]);
+        var rest = BookNetwork.Of([.. figures.Where(f => f.Id != id)], _ => null);
         return
             rest.Network.Observations.Count > 0
             && NetworkAdjustment.Solve(rest.Network).FitOrNull is { } fit

@@ -29,7 +29,12 @@ internal sealed class SideComparisons
             p => p.DropSigmaMetres * p.DropSigmaMetres / (1 + drops.GetValueOrDefault(p.Id)),
             StringComparer.Ordinal
         );
-        foreach (var group in network.Observations.OfType<Observation.PlanDistance>().Where(o => !doubted.Contains(o.Id)).GroupBy(o => Key(o.From, o.To)))
+        foreach (
+            var group in network
+                .Observations.OfType<Observation.PlanDistance>()
+                .Where(o => !doubted.Contains(o.Id))
+                .GroupBy(o => Key(o.From, o.To))
+        )
         {
             var weight = group.Sum(o => 1 / (o.SigmaMetres * o.SigmaMetres));
             _lengths[group.Key] = (group.Sum(o => o.ValueMetres / (o.SigmaMetres * o.SigmaMetres)) / weight, 1 / weight);
