@@ -4,6 +4,7 @@ using Plumbmark.Simulations;
 var simulations = new Dictionary<string, Action<TextWriter>>(StringComparer.Ordinal)
 {
     ["bench"] = BenchSimulation.Run,
+    ["blunders"] = BlunderSimulation.Run,
     ["floor"] = _ => FloorSimulation.Run(args.Length > 1 ? int.Parse(args[1]) : 2000),
     ["press"] = PressSimulation.Run,
     ["speed"] = Speed.Run,

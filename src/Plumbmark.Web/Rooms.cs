@@ -1,4 +1,7 @@
+using Plumbmark.Web.Bench;
 using Plumbmark.Web.Floor;
+using Plumbmark.Web.Press;
+using Plumbmark.Web.Road;
 using Plumbmark.Web.Server;
 using Plumbmark.Web.Shed;
 using Plumbmark.Web.Sheet;
@@ -9,5 +12,6 @@ namespace Plumbmark.Web;
 public static class Rooms
 {
     /// <summary>The rooms in the order of the bottom navigation: Shed, Book, Floor, Bench, Press, Road, Sheet.</summary>
-    public static IReadOnlyList<Room> All { get; } = [ShedRoom.Room, FloorRoom.Room, SheetRoom.Room];
+    public static IReadOnlyList<Room> All { get; } =
+    [ShedRoom.Room, FloorRoom.Room, BenchRoom.Room, PressRoom.Room, RoadRoom.Room, SheetRoom.Room];
 }

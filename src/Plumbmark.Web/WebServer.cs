@@ -10,6 +10,7 @@ using Microsoft.Extensions.Hosting;
 using Microsoft.Extensions.Logging;
 using Plumbmark.Store;
 using Plumbmark.Web.Floor;
+using Plumbmark.Web.Road;
 using Plumbmark.Web.Server;
 
 namespace Plumbmark.Web;
@@ -17,8 +18,8 @@ namespace Plumbmark.Web;
 /// <summary>Builds the local app: every room on one address of this machine, and on no other.</summary>
 public static class WebServer
 {
-    /// <summary>Larger than the largest car file, so that one that is too large is refused in words.</summary>
-    private const long LargestRequestBytes = 12 * 1024 * 1024;
+    /// <summary>Larger than the largest car file and the largest photo, so that one that is too large is refused in words.</summary>
+    private const long LargestRequestBytes = 24 * 1024 * 1024;
 
     /// <summary>An app that is not started yet.</summary>
     /// <param name="journals">The cars; not disposed with the app.</param>
@@ -66,12 +67,15 @@ public static class WebServer
             .AddConsole(console => console.LogToStandardErrorThreshold = LogLevel.Trace)
             // They warn of what is meant: keys of forms are kept unencrypted in the owner's own folder, and no page may be cached.
             .AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error)
-            .AddFilter("Microsoft.AspNetCore.Antiforgery", LogLevel.Error);
+            .AddFilter("Microsoft.AspNetCore.Antiforgery", LogLevel.Error)
+            // A port that is taken is told in one sentence by the verb.
+            .AddFilter("Microsoft.Extensions.Hosting", LogLevel.None);
 
     private static void AddServices(IServiceCollection services, Journals journals, string? keyFolder)
     {
         services.AddSingleton(journals);
         services.AddSingleton<FloorAnswers>();
+        services.AddSingleton<RoadAnswers>();
         services.AddRoutingCore();
         services.AddRazorComponents();
         services.AddLogging(Log);

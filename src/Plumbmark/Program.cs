@@ -7,7 +7,9 @@ var root = new RootCommand("Is this frame true, is this part straight, and what 
 {
     CheckVerb.Command(output),
     PlanVerb.Command(output),
+    AdjustVerb.Command(output),
     BenchVerb.Command(output),
+    PressVerb.Command(output),
     RoadVerb.Command(output),
     ServeVerb.Command(output),
     DemoVerb.Command(output),
@@ -16,6 +18,8 @@ var root = new RootCommand("Is this frame true, is this part straight, and what 
     BookVerb.Command(output),
     SchemaVerb.Command(output),
     SheetVerb.Command(output),
+    ExtractVerb.Command(output),
+    AddReadingsVerb.Command(output),
 };
 ServeVerb.AddTo(root, output);
 var parsed = root.Parse(args);

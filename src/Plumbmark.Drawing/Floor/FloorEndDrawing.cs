@@ -12,8 +12,9 @@ namespace Plumbmark.Drawing.Floor;
 public static class FloorEndDrawing
 {
     private const double Header = 30;
-    private const double Row = 44;
-    private const double Reach = 14;
+    private const double Row = 52;
+    private const double Reach = 12;
+    private const double WordsBelow = 23;
     private const double NameRoom = 64;
 
     /// <summary>The pairs of a frame whose heights are known on both sides.</summary>
@@ -53,7 +54,7 @@ public static class FloorEndDrawing
             new Shape.Words(new Spot(options.Width / 2, 12), "seen from behind, front pair on top", Palette.Remark, Anchor.Middle),
             new Shape.Words(new Spot(options.Width - 2, 12), "right", Palette.Remark, Anchor.End),
         };
-        var y = Header + (Row / 2);
+        var y = Header + Reach + 4;
         foreach (var pair in pairs)
         {
             shapes.Add(Pair(display, answer, options, pair, y, pair.HeightDifferenceMetres!.Value / 2 * UnitsPerMetre * times));
@@ -100,7 +101,7 @@ public static class FloorEndDrawing
         shapes.AddRange(PointSigns.Draw(sign, left));
         shapes.AddRange(PointSigns.Draw(sign, right));
         var lettering = sign == PointSign.Out ? Palette.OutWord : Palette.Note;
-        shapes.AddRange(Plate.Behind(new Shape.Words(new Spot(options.Width / 2, y + 4), words, lettering, Anchor.Middle)));
+        shapes.Add(new Shape.Words(new Spot(options.Width / 2, y + WordsBelow), words, lettering, Anchor.Middle));
         return new Shape.Group("pair", $"{pair.Left} to {pair.Right}: {words}", shapes);
     }
 

@@ -26,7 +26,8 @@ internal static class FrameLines
         }
     }
 
-    private static IEnumerable<(Seen From, Seen To)> Segments(FloorScene scene)
+    /// <summary>The lines of the outline, each from point to point.</summary>
+    public static IEnumerable<(Seen From, Seen To)> Segments(FloorScene scene)
     {
         var onRails = new HashSet<string>(StringComparer.Ordinal);
         foreach (var isLeft in new[] { true, false })

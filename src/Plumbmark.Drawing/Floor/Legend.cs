@@ -44,7 +44,11 @@ internal sealed class Legend(FloorScene scene, int namesLeftOut)
 
         if (scene.View == FloorView.Plan && measured.Count > 0)
         {
-            yield return $"Ring: where the point is, 95 times in 100, drawn {scene.Figure.Times} times.";
+            if (measured.Exists(s => PointShapes.HasRing(scene, s)))
+            {
+                yield return $"Ring: where the point is, 95 times in 100, drawn {scene.Figure.Times} times.";
+            }
+
             var unsure = measured.Count(s => PointShapes.IsTooUnsureToRing(scene, s));
             if (unsure > 0)
             {

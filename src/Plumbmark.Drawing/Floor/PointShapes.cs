@@ -10,7 +10,9 @@ internal static class PointShapes
 
     // A ring larger than this would cover the neighbours; the remark below the drawing tells that it is left out.
     private const double LargestRing = 40;
-    private const double SmallestRing = 1.5;
+
+    // A smaller one would lie hidden under the mark.
+    private const double SmallestRing = 7;
 
     public static Shape Draw(FloorScene scene, IPointLabels labels, Seen seen)
     {
@@ -48,6 +50,8 @@ internal static class PointShapes
 
     public static bool IsTooUnsureToRing(FloorScene scene, Seen seen) =>
         seen.Spread is { } spread && spread.Ellipse95().AlongMetres * scene.Figure.UnitsPerMetre * scene.Figure.Times > LargestRing;
+
+    public static bool HasRing(FloorScene scene, Seen seen) => Ring(scene, seen) is not null;
 
     private static Shape? Ring(FloorScene scene, Seen seen)
     {

@@ -36,7 +36,7 @@ internal static class PointSigns
             PointSign.True => "true",
             PointSign.Out => "out",
             PointSign.CannotTellYet => "can't tell yet",
-            PointSign.NoLimit => "no limit known",
+            PointSign.NoLimit => "no verdict",
             PointSign.NotMeasured => "not measured",
             _ => throw new System.Diagnostics.UnreachableException(),
         };

@@ -3,13 +3,18 @@ using Plumbmark.Inspection.Car;
 
 namespace Plumbmark.Drawing.Floor;
 
-/// <summary>How computed lengths of a car are written on drawings and sheets: in its unit, no finer than its finest tool reads.</summary>
+/// <summary>How computed lengths of a car are written on drawings and sheets: in its unit, no finer than its finest tool for a frame reads; a caliper is for loose parts.</summary>
 internal static class ShownLengths
 {
     /// <summary>The display; 1/16 in or 1 mm when no tool tells its division.</summary>
     public static LengthDisplay Of(CarFile car)
     {
-        var divisions = car.Tools.Select(t => t.Division).OfType<Length>().Where(d => d > Length.Zero).ToList();
+        var divisions = car
+            .Tools.Where(t => t.Kind != ToolKind.Caliper)
+            .Select(t => t.Division)
+            .OfType<Length>()
+            .Where(d => d > Length.Zero)
+            .ToList();
         var finest =
             divisions.Count > 0 ? divisions.Min()
             : car.Units == LengthUnit.Inch ? Length.FromFraction(0, 1, 16, LengthUnit.Inch)

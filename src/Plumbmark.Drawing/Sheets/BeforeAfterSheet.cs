@@ -92,7 +92,7 @@ public static class BeforeAfterSheet
             yield return new TableBlock(columns, [.. real.Select(c => Row(display, c))]);
         }
 
-        var rest = changes.Where(c => c.Finding != ChangeFinding.Real).OrderByDescending(c => Math.Abs(c.ChangeMetres)).ToList();
+        var rest = changes.Where(c => c.Finding != ChangeFinding.Real).ToList();
         if (rest.Count > 0)
         {
             yield return TextBlock.Heading($"What could be noise, {unit}");

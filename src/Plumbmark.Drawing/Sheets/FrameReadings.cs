@@ -31,18 +31,42 @@ internal static class FrameReadings
             PageType.Small,
             staysWithNext: true
         );
-        var shares = NaturalWidths(standing);
-        var across = Math.Clamp((int)(TextWidth / shares.Sum()), 1, MostAcross);
-        var columns = Enumerable
-            .Range(0, across)
-            .SelectMany(_ => new TableColumn[] { new("Id", shares[0]), new("What", shares[1]), new("Read", shares[2]) });
-        var rowCount = (standing.Count + across - 1) / across;
-        var rows = Enumerable.Range(0, rowCount).Select(r => Row(standing, r, rowCount, across, doubted));
-        yield return new TableBlock([.. columns], [.. rows], padding: 0.6);
+        var taped = standing.Where(r => r is not Reading.Drop).ToList();
+        if (taped.Count > 0)
+        {
+            yield return Table(taped, doubted);
+        }
+
+        var drops = standing.Where(r => r is Reading.Drop).ToList();
+        if (drops.Count > 0)
+        {
+            yield return new TextBlock(
+                "Dropped again: where the new mark lay from the first, forward and to the left.",
+                PageType.Small,
+                staysWithNext: true
+            );
+            yield return Table(drops, doubted);
+        }
+
         foreach (var block in TakenBack(car))
         {
             yield return block;
         }
+    }
+
+    private static TableBlock Table(List<Reading> readings, HashSet<string> doubted)
+    {
+        var shares = NaturalWidths(readings);
+        var across = Math.Clamp((int)(TextWidth / shares.Sum()), 1, MostAcross);
+        var columns = Enumerable
+            .Range(0, across)
+            .SelectMany(_ => new TableColumn[] { new("Id", shares[0]), new("What", shares[1]), new("Read", shares[2]) });
+        var rowCount = (readings.Count + across - 1) / across;
+        return new TableBlock(
+            [.. columns],
+            [.. Enumerable.Range(0, rowCount).Select(r => Row(readings, r, rowCount, across, doubted))],
+            padding: 0.6
+        );
     }
 
     private static List<TableCell> Row(List<Reading> readings, int row, int rowCount, int across, HashSet<string> doubted)
@@ -78,7 +102,8 @@ internal static class FrameReadings
     {
         const double Beside = 7;
         const double WidestWords = 150;
-        double Widest(Func<Reading, string> text) => readings.Max(r => Plate.WidthOf(text(r), PageType.CellSmall));
+        double Widest(Func<Reading, string> text) =>
+            readings.Select(r => Plate.WidthOf(text(r), PageType.CellSmall)).DefaultIfEmpty(0).Max();
         return
         [
             Math.Min(Widest(r => r.Id), WidestWords / 2) + Beside,

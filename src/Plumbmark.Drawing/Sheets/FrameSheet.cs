@@ -75,7 +75,7 @@ public static class FrameSheet
     }
 
     private static IEnumerable<string> Unknown(FloorAnswer answer) =>
-        answer.Overall.Floating.Select(f => f.Sentence).Concat(answer.BlindSpots.Select(b => b.Sentence));
+        answer.Overall.Floating.Select(f => f.Sentence).Concat(BlindSpotWords.Of(answer.BlindSpots));
 
     /// <summary>The lists that were cut short beside the drawing, in full.</summary>
     private static IEnumerable<Block> FullLists(FloorAnswer answer)

@@ -14,7 +14,7 @@ internal static class ReadingWords
             Reading.Height r => $"{r.Point} height",
             Reading.Rise r => $"{r.To} above {r.From}",
             Reading.Offset r => $"{r.Point} left of string {r.From} to {r.To}",
-            Reading.Drop r => $"{r.Point} dropped again",
+            Reading.Drop r => r.Point,
             _ => throw new System.Diagnostics.UnreachableException(),
         };
 
@@ -29,7 +29,7 @@ internal static class ReadingWords
             Reading.Rise r => r.Value.AsTyped,
             Reading.Offset r => r.Value.AsTyped,
             Reading.Drop { Distance: { } distance } => $"{distance.AsTyped} away",
-            Reading.Drop r => $"{r.Dx?.AsTyped ?? "?"} forward, {r.Dy?.AsTyped ?? "?"} left",
+            Reading.Drop r => $"{r.Dx?.AsTyped ?? "?"}, {r.Dy?.AsTyped ?? "?"}",
             _ => throw new System.Diagnostics.UnreachableException(),
         };
         return reading.StartAt is { } start ? $"{value} from {start.AsTyped}" : value;

@@ -34,4 +34,18 @@ public static class NetworkAdjustment
         // Points that hang loose may never come to rest; that they are loose is the better answer.
         return rest.Summary.IsSolutionUsable || outcome is NetworkOutcome.Loose ? outcome : new NetworkOutcome.NotConverged(rest.Summary);
     }
+
+    /// <summary>Fits a network that differs little from one that is fitted, from that fit alone: for trials, where another start would cost more than it brings.</summary>
+    internal static NetworkOutcome SolveNear(Network network, NetworkFit near)
+    {
+        var compiled = NetworkCompiler.Compile(network);
+        var solver = new NetworkSolver(compiled, RigidMotions.Of(compiled));
+        var rest = solver.Iterate(new StartFinder(compiled).Near(near));
+        if (!rest.Summary.IsSolutionUsable)
+        {
+            return new NetworkOutcome.NotConverged(rest.Summary);
+        }
+
+        return NetworkFinish.Of(solver, rest.X, rest.Summary, near.Datum.MirrorIsAssumed);
+    }
 }

@@ -38,6 +38,15 @@ public static class BenchInspection
         return new BenchAnswer(VerdictOf(parts), Headline(parts), parts);
     }
 
+    /// <summary>Every type that is known for a car: its owner's own first, then those of the book that the owner has not described under the same name.</summary>
+    public static IReadOnlyList<PartVariant> VariantsOf(CarFile car, IReadOnlyList<PartVariant>? book = null)
+    {
+        var own = car.Parts.Variants;
+        bool IsOwn(PartVariant b) =>
+            own.Any(v => v.Id == b.Id || (v.Kind == b.Kind && string.Equals(v.Name, b.Name, StringComparison.OrdinalIgnoreCase)));
+        return [.. own, .. (book ?? BookVariants.Of(car)).Where(b => !IsOwn(b))];
+    }
+
     private static BenchCase? Partner(Part part, Dictionary<string, BenchCase> cases) =>
         part.Mirror is { } mirror
             ? cases.GetValueOrDefault(mirror)

@@ -54,6 +54,14 @@ public static class PartWords
             _ => "no crack test yet",
         };
 
-    /// <summary>The part as a sentence begins with it: its own name, or its kind and side.</summary>
-    public static string Title(Part part) => part.Card.Name ?? $"{For(part.Kind)} {part.Id}";
+    /// <summary>What the part is called: its owner's name for it, or its name in the file read as words, such as "Steering lever, left".</summary>
+    public static string Title(Part part) =>
+        part.Card.Name
+        ?? (
+            part.Id.EndsWith(".L", StringComparison.Ordinal) ? $"{Spaced(part.Id[..^2])}, left"
+            : part.Id.EndsWith(".R", StringComparison.Ordinal) ? $"{Spaced(part.Id[..^2])}, right"
+            : Spaced(part.Id)
+        );
+
+    private static string Spaced(string id) => id.Length == 0 ? id : char.ToUpperInvariant(id[0]) + id[1..].Replace('-', ' ');
 }

@@ -39,6 +39,7 @@ public static class DemoCar
             Tools = Tools(),
             Frame = new Frame([.. DemoFrame.Stations.SelectMany(Points)], Limits()),
             Readings = [.. readings.Select((r, i) => r with { Id = $"r{i + 1}" })],
+            Road = DemoRoad.OfDemoCar(),
             Parts = DemoParts.Section(),
             Book = new BookSection(DemoBook.Pages(), []),
         };

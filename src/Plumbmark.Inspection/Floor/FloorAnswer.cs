@@ -25,4 +25,14 @@ public sealed record FloorAnswer(
     IReadOnlyList<Check> Checks,
     IReadOnlyList<BlindSpot> BlindSpots,
     IReadOnlyList<NextReading> Next
-);
+)
+{
+    /// <summary>Explanations of what was measured that are no damage: the frame not level, a tape's scale, a centre line through a bent horn.</summary>
+    public IReadOnlyList<LookAlike> LookAlikes { get; init; } = [];
+
+    /// <summary>For each form of damage and each point that must be true the smallest amount that would show, blind or not.</summary>
+    public IReadOnlyList<BlindSpot> Sight { get; init; } = [];
+
+    /// <summary>Readings that the numbers leave out until they are measured again: those doubted. All others take part.</summary>
+    public IReadOnlyList<string> LeftOut { get; init; } = [];
+}

@@ -12,63 +12,51 @@ namespace Plumbmark.Inspection.Floor;
 public static class FloorInspection
 {
     /// <summary>What the readings that stand say about the frame so far. Never fails on a readable file: too little is an answer.</summary>
+    /// <param name="car">The car.</param>
+    /// <param name="options">What the person chose; null for the usual.</param>
     public static FloorAnswer Of(CarFile car, FloorOptions? options = null)
     {
         options ??= FloorOptions.Default;
+        car = KnownPoints.Only(car);
         var words = LengthWords.For(car);
         var solution = FrameSolution.Of(car);
-        if (solution.Fit is not { } fit)
-        {
-            var standing = car.StandingReadings.Count();
-            var why = standing == 0 ? "No reading has been taken yet." : "The readings cannot be put together yet.";
-            return Nothing(why);
-        }
-
-        var frame = FramePlacing.InOwnAxes(MeasuredFrameOfFit.Of(car.Frame.Points, fit), []);
-        var explanations = FormComparison.Of(frame, Contrasts.Of(frame));
-        var damage = DamageReport.MovesOf(explanations);
-        frame = damage.Count > 0 ? FramePlacing.InOwnAxes(frame, damage) : frame;
-        var contrasts = Contrasts.Of(frame);
-        var lie = FrameLie.Of(frame, contrasts, damage);
-        var checks = FrameChecks.Of(frame, contrasts, lie, car.Frame.Limits);
-        var blind = FrameBlindSpots.Of(frame, contrasts, checks, car.Frame.Limits, words);
-        var all = checks.Select(c => c.Check).ToList();
+        var believed = solution.Fit;
+        var evaluation = believed is null ? null : FrameEvaluation.Of(car, believed);
+        var comparisons = SideComparisons.Of(car, solution.Network, new HashSet<string>(), words);
+        List<Check> checks = [.. (evaluation?.Checks ?? []).Select(c => c.Check)];
+        var next = NextReadings.Of(car, solution, checks, options);
+        var overall = OverallWords.Answer(new OverallCase(car, evaluation, [], [], solution.Floating, comparisons, next), words);
         return new FloorAnswer(
-            OverallRule.Of(car, all, blind, words),
-            FramePoints.Of(frame, contrasts, lie),
-            new AdjustmentSummary(fit.Redundancy, fit.VarianceFactor, fit.ChiSquareProbability),
-            [
-                .. fit.Readings.Select(r => new ReadingFit(
-                    r.Id,
-                    r.ResidualMetres,
-                    r.Standardised,
-                    r.RedundancyNumber,
-                    r.MinimalDetectableMetres,
-                    r.SigmaMetres
-                )),
-            ],
+            overall,
+            evaluation is null ? [] : FramePoints.Of(evaluation.Frame, evaluation.Contrasts, evaluation.Lie),
+            Summary(solution.Fit),
+            Readings(solution.Fit),
             [],
-            FramePairEstimates.Of(frame, all),
-            SideComparisons.Of(car, solution.Network, new HashSet<string>(), words),
-            DamageReport.Of(explanations, words),
-            all,
-            blind,
-            NextReadings.Of(car, solution, all, options)
-        );
+            evaluation is null ? [] : FramePairEstimates.Of(evaluation.Frame, checks),
+            comparisons,
+            evaluation is null ? [] : DamageReport.Of(evaluation.Explanations, words),
+            checks,
+            evaluation?.Blind ?? [],
+            next
+        )
+        {
+            Sight = evaluation?.Sight ?? [],
+            LookAlikes = evaluation is null ? [] : LookAlikeSearch.Of(car, evaluation, words),
+        };
     }
 
-    private static FloorAnswer Nothing(string why) =>
-        new(
-            new OverallAnswer(Verdict.CannotTellYet, "Can't tell yet.", [why], []),
-            [],
-            new AdjustmentSummary(0, null, null),
-            [],
-            [],
-            [],
-            [],
-            [],
-            [],
-            [],
-            []
-        );
+    private static AdjustmentSummary Summary(NetworkFit? fit) =>
+        fit is null ? new(0, null, null) : new(fit.Redundancy, fit.VarianceFactor, fit.ChiSquareProbability);
+
+    private static IReadOnlyList<ReadingFit> Readings(NetworkFit? fit) =>
+        [
+            .. (fit?.Readings ?? []).Select(r => new ReadingFit(
+                r.Id,
+                r.ResidualMetres,
+                r.Standardised,
+                r.RedundancyNumber,
+                r.MinimalDetectableMetres,
+                r.SigmaMetres
+            )),
+        ];
 }

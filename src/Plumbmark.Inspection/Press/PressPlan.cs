@@ -11,8 +11,6 @@ public sealed class PressPlan
 
     // Section sizes, E, the give of blocks and packing: own choice, tested by bench/results/press.txt.
     private const double OtherLogSpread = 0.1;
-    private const double LargestArmAngleRadians = 5 * Math.PI / 180; // common practice, from memory
-    private const double LargestArmOutMetres = 0.0127; // 1/2 in, as above
     private const double MinorAngleRadians = 0.5 * Math.PI / 180; // bores parallel within 0.5°: common practice, from memory
 
     private PressPlan(
@@ -139,7 +137,13 @@ public sealed class PressPlan
         }
 
         var isArm = job.Part.Kind == PartKind.Wishbone;
-        if (isArm && (Math.Abs(Findings.Bend?.AngleRadians ?? 0) > LargestArmAngleRadians || OutByMetres > LargestArmOutMetres))
+        if (
+            isArm
+            && (
+                Math.Abs(Findings.Bend?.AngleRadians ?? 0) > Bench.Straightening.LargestBendRadians
+                || OutByMetres > Bench.Straightening.LargestBendMetres
+            )
+        )
         {
             yield return RefusalReason.BentTooFar;
         }

@@ -58,5 +58,5 @@ public sealed record RoadAnswer
     public required IReadOnlyList<string> Assumed { get; init; }
 
     /// <summary>The cautions that go with every answer of the Road.</summary>
-    public IReadOnlyList<string> Cautions => RoadCautions.All;
+    public IReadOnlyList<string> Cautions { get; } = RoadCautions.All;
 }

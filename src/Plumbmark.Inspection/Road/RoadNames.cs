@@ -64,8 +64,24 @@ public static class RoadNames
             CornerPart.Upright => "upright",
             CornerPart.Lever => "steering lever",
             CornerPart.Stub => "stub axle",
-            CornerPart.RearEye => "rear fixed eye or inner pivot",
+            CornerPart.RearEye => "rear eye or inner pivot",
             _ => "rear arm's outer pivot",
+        };
+
+    /// <summary>What of a part is off.</summary>
+    public static string Of(PartQuantity quantity) =>
+        quantity switch
+        {
+            PartQuantity.Forward => "forward",
+            PartQuantity.Out => "out",
+            PartQuantity.Up => "up",
+            PartQuantity.FrontHalf => "front half longer",
+            PartQuantity.RearHalf => "rear half longer",
+            PartQuantity.Ahead => "outer joint forward",
+            PartQuantity.Reach => "reach longer",
+            PartQuantity.Length => "longer",
+            PartQuantity.Camber => "more camber",
+            _ => "more toe-in",
         };
 
     /// <summary>A part or place on one side.</summary>

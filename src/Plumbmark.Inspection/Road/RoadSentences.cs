@@ -78,14 +78,14 @@ internal static class RoadSentences
             .Select(f => RoadNames.Of(f.Kind))
             .Distinct()
             .ToList();
+        var nothing = fixedOnes.Count > 0 ? $" Nothing here adjusts {string.Join(" or ", fixedOnes)}." : "";
         var cure =
-            settings.Count == 0 ? ""
-            : fixedOnes.Count > 0 ? $" Nothing here adjusts {string.Join(" or ", fixedOnes)}."
-            : settings.Any(s => s.IsRestored == false) ? " The adjusters cannot cure it."
+            settings.Any(s => s.IsRestored == false) ? " The adjusters cannot cure it."
+            : fixedOnes.Count > 0 ? ""
             : settings.Any(s => s.IsFaultAbsorbed) ? " The adjusters could hide it; the fault would stay."
-            : settings.All(s => s.IsRestored == true) ? " The adjusters can take it up."
+            : settings.Count > 0 && settings.All(s => s.IsRestored == true) ? " The adjusters can take it up."
             : "";
-        return $"Out: {what}.{cure}";
+        return $"Out: {what}.{cure}{nothing}";
     }
 
     private static bool IsSettable(FigureKind kind) =>

@@ -26,6 +26,33 @@ public static class RoadText
         return text.ToString().ReplaceLineEndings("\n");
     }
 
+    /// <summary>What is asked of a figure, in words.</summary>
+    public static string Asked(BookFigure book, RoadDisplay display)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        ArgumentNullException.ThrowIfNull(display);
+        var said = RoadSentences.Asked(book, book.Kind, display);
+        return book.Value is { } value ? $"{display.Said(book.Kind, value.Si)}; {said}" : said;
+    }
+
+    /// <summary>What a figure comes from, in words; empty when nothing is off its drawing.</summary>
+    public static string Shares(RoadFigure figure, RoadDisplay display)
+    {
+        ArgumentNullException.ThrowIfNull(figure);
+        ArgumentNullException.ThrowIfNull(display);
+        return string.Join(
+            ", ",
+            figure.Contributions.Select(c => $"{RoadNames.Of(c.What, c.Side)} {display.Value(figure.Kind, c.Amount)}")
+        );
+    }
+
+    /// <summary>What a result of the wheel check is called.</summary>
+    public static string NameOf(WheelResult result)
+    {
+        ArgumentNullException.ThrowIfNull(result);
+        return RoadSentences.NameOf(result);
+    }
+
     private static void Section(StringBuilder text, string title, IReadOnlyList<string> lines)
     {
         if (lines.Count == 0)
@@ -54,12 +81,14 @@ public static class RoadText
         return $"{RoadSentences.NameOf(w)}: {display.Said(w.Kind, w.Value)} ±{display.Size(w.Kind, 2 * w.U)}{verdict}{remarks}";
     }
 
-    private static string Line(UnmeasuredShare u, RoadDisplay display)
+    /// <summary>What is worth measuring, in one line.</summary>
+    public static string Line(UnmeasuredShare u, RoadDisplay display)
     {
         return $"measure the {RoadNames.Of(u.What, u.Side)}: not measured, it leaves {RoadNames.Of(u.Figure)} open by {display.Size(u.Figure, 2 * u.U)}";
     }
 
-    private static string Line(TrialCheck t, RoadDisplay display) =>
+    /// <summary>How the two uncertainties of a figure compare, in one line.</summary>
+    public static string Line(TrialCheck t, RoadDisplay display) =>
         $"{RoadNames.Of(t.Kind, t.Side)}: {(t.Agrees ? "agree" : "do NOT agree; go by the trials")}, "
         + $"linear {display.Said(t.Kind, t.LinearLow)} to {display.Said(t.Kind, t.LinearHigh)}, "
         + $"tried {display.Said(t.Kind, t.TriedLow)} to {display.Said(t.Kind, t.TriedHigh)}";

@@ -28,7 +28,7 @@ internal static class RoadTrial
         }
 
         var formulas = tried.Select(f => FigureFormula.All.First(formula => formula.Kind == f.Kind && formula.Side == f.Side)).ToList();
-        var root = LowerRoot(model.Deviations.Covariance);
+        var root = Entries(LowerRoot(model.Deviations.Covariance));
         var (theta, normal) = (new double[RoadParameters.Count], new double[RoadParameters.Count]);
         var outcomes = MonteCarlo.Propagate(
             (draw, results) =>
@@ -73,21 +73,31 @@ internal static class RoadTrial
         );
     }
 
-    private static void Draw(RandomStream draw, RoadDeviations deviations, double[,] root, double[] normal, double[] theta)
+    private static void Draw(RandomStream draw, RoadDeviations deviations, List<Entry> root, double[] normal, double[] theta)
     {
         for (var i = 0; i < theta.Length; i++)
         {
+            // What was found has no allowance and what has one was not found, so that one normal number serves both.
             normal[i] = draw.Normal();
-            theta[i] = deviations.Amounts[i];
-            for (var j = 0; j <= i; j++)
-            {
-                theta[i] += root[i, j] * normal[j];
-            }
+            theta[i] = deviations.Amounts[i] + (deviations.Allowed[i] * normal[i]);
+        }
 
-            // What was found has no allowance and what has one was not found, so that one number serves both.
-            theta[i] += deviations.Allowed[i] * normal[i];
+        foreach (var (row, column, value) in root)
+        {
+            theta[row] += value * normal[column];
         }
     }
+
+    // A covariance of a car is mostly empty: only what is not zero is worth multiplying.
+    private readonly record struct Entry(int Row, int Column, double Value);
+
+    private static List<Entry> Entries(double[,] root) =>
+        [
+            .. from i in Enumerable.Range(0, root.GetLength(0))
+            from j in Enumerable.Range(0, i + 1)
+            where root[i, j] != 0
+            select new Entry(i, j, root[i, j]),
+        ];
 
     // Cholesky's lower root of a covariance that may be singular: a row that depends on those before it, or is known exactly, gets a zero column.
     private static double[,] LowerRoot(double[,] covariance)

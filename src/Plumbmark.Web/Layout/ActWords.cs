@@ -1,6 +1,8 @@
 using Plumbmark.Engine.Lengths;
+using Plumbmark.Inspection.Bench;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Journal;
+using Plumbmark.Inspection.Road;
 
 namespace Plumbmark.Web.Layout;
 
@@ -20,6 +22,22 @@ public static class ActWords
             Act.LimitsChosen => "limits chosen",
             Act.ReadingTaken a => $"reading {a.Reading.Id}: {For(a.Reading)}",
             Act.ReadingWithdrawn a => $"reading {a.Id} taken back: {a.Reason}",
+            Act.PressJobDescribed a => $"{Quoted(a.Job.Part.Name)} in the press described",
+            Act.PressJobRemoved => "a part put away from the press",
+            Act.BiteMade a => $"bite {a.Bite.Id} made: travel {a.Bite.Travel.AsTyped}",
+            Act.BiteWithdrawn a => $"bite {a.Id} taken back: {a.Reason}",
+            Act.CrackTested a => $"crack test {a.Test.Id}: {(a.Test.Found ? "a crack was found" : "nothing found")}",
+            Act.RoadDescribed => "suspension described",
+            Act.PartFound a => $"found {a.Part.Id}: {RoadNames.Of(a.Part.Part, a.Part.Side)}",
+            Act.PartTakenBack a => $"finding {a.Id} taken back: {a.Reason}",
+            Act.WheelRead a => $"wheel reading {a.Reading.Id}: {WheelReadingWords.For(a.Reading)}",
+            Act.WheelReadingWithdrawn a => $"wheel reading {a.Id} taken back: {a.Reason}",
+            Act.BenchPartLaid a => $"{PartWords.Title(a.Part)} on the bench, its card written",
+            Act.BenchPartPutAway a => $"part {a.Id} put away",
+            Act.BenchMeasured a => $"{a.Part}, measure {a.Measure.Id}: {Bench.MeasureWords.For(a.Measure)}",
+            Act.BenchMeasureWithdrawn a => $"{a.Part}, measure {a.Id} taken back: {a.Reason}",
+            Act.VariantDescribed a => $"type {a.Variant.Name} described",
+            Act.VariantRemoved a => $"type {a.Id} struck out",
             Act.Undone => "undone",
             _ => "something of another room",
         };

@@ -37,7 +37,10 @@ public class PhotoIntakeTests
         foreach (var (x, y) in new[] { (40, 24), (120, 24), (40, 72), (120, 72) })
         {
             var (seen, meant) = (upright.GetPixel(x, y), Colour(x, y));
-            Assert.True(Math.Abs(seen.Red - meant.Red) + Math.Abs(seen.Green - meant.Green) + Math.Abs(seen.Blue - meant.Blue) < 60, $"{x},{y}: {seen}");
+            Assert.True(
+                Math.Abs(seen.Red - meant.Red) + Math.Abs(seen.Green - meant.Green) + Math.Abs(seen.Blue - meant.Blue) < 60,
+                $"{x},{y}: {seen}"
+            );
         }
     }
 
@@ -109,7 +112,8 @@ public class PhotoIntakeTests
             _ => (159 - at, null),
         };
 
-    private static SKColor Colour(int x, int y) => x < 80 ? (y < 48 ? SKColors.Red : SKColors.Blue) : (y < 48 ? SKColors.Lime : SKColors.White);
+    private static SKColor Colour(int x, int y) =>
+        x < 80 ? (y < 48 ? SKColors.Red : SKColors.Blue) : (y < 48 ? SKColors.Lime : SKColors.White);
 
     private static byte[] Jpeg(SKBitmap bitmap)
     {

@@ -112,7 +112,7 @@ public class DropErrorTests
     }
 
     [Fact]
-    public void RepeatSpread_PoolsDropsWithTheirDegreesOfFreedom()
+    public void RepeatedDrops_ArePooledWithTheirDegreesOfFreedom()
     {
         var random = new Random(8);
         double Drop() => DropSigma * Frames.Normal(random);
@@ -132,39 +132,12 @@ public class DropErrorTests
             }
         }
 
-        var spread = RepeatSpread.OfDrops(new Network(points, readings))!;
+        var spread = RepeatedDrops.Pool(readings)!;
         Assert.Equal(200 * 6 + 200 * 8 * 3 / 6.0, spread.DegreesOfFreedom, 1e-9);
 
         // Three standard deviations of an estimate with 2000 degrees of freedom: 3 / √4000.
-        Assert.Equal(DropSigma, spread.SigmaMetres, 0.05 * DropSigma);
-        Assert.InRange(spread.ChanceOfMore(DropSigma), 0.001, 0.999);
-        Assert.True(spread.ChanceOfMore(0.7 * DropSigma) < 1e-9);
-    }
-
-    [Fact]
-    public void RepeatSpread_UpdatesADefaultByWhatEachIsWorth()
-    {
-        var updated = new RepeatSpread(0.0010, 2).Update(0.0005);
-        Assert.Equal(10, updated.DegreesOfFreedom);
-        Assert.Equal(Math.Sqrt((2 * 1.0 + 8 * 0.25) / 10) * 1e-3, updated.SigmaMetres, 1e-15);
-    }
-
-    // GUM (JCGM 100:2008) H.1 has no repeats; the pooled form is that of 4.2.4 and of any text on variance. Own numbers.
-    [Fact]
-    public void RepeatSpread_OfRepeatedLengths()
-    {
-        var spread = RepeatSpread.Of([
-            [1.000, 1.002],
-            [2.0, 2.003, 2.003],
-            [3.0],
-        ])!;
-        Assert.Equal(3, spread.DegreesOfFreedom);
-        Assert.Equal(Math.Sqrt((2e-6 + 6e-6) / 3), spread.SigmaMetres, 1e-12);
-        Assert.Null(
-            RepeatSpread.Of([
-                [1.0],
-                [2.0],
-            ])
-        );
+        Assert.Equal(DropSigma, spread.StandardDeviation, 0.05 * DropSigma);
+        Assert.InRange(spread.ProbabilityOfAtLeast(DropSigma), 0.001, 0.999);
+        Assert.True(spread.ProbabilityOfAtLeast(0.7 * DropSigma) < 1e-9);
     }
 }

@@ -48,9 +48,14 @@ public static class LengthPart
             return;
         }
 
-        // As typed when that still means the same in this file's units; otherwise with its unit spelled out.
+        json.WriteStringValue(TextOf(value, units));
+    }
+
+    /// <summary>The length as typed when that still means the same in a file of the given units; otherwise with its unit spelled out.</summary>
+    public static string TextOf(Length value, LengthUnit units)
+    {
         var same = LengthText.Read(value.AsTyped, units, LengthSign.MayBeNegative) is LengthOutcome.Read read && read.Value == value;
-        json.WriteStringValue(same ? value.AsTyped : WithUnit(value));
+        return same ? value.AsTyped : WithUnit(value);
     }
 
     private static Length? ReadAny(JsonPart part, LengthUnit units, LengthBound bound, Faults faults)

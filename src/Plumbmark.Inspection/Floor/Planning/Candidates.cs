@@ -1,7 +1,7 @@
 using Plumbmark.Engine.Adjustment;
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car;
-using Plumbmark.Inspection.Floor.Measured;
+using Plumbmark.Inspection.Floor.Adjusting;
 
 namespace Plumbmark.Inspection.Floor.Planning;
 
@@ -15,12 +15,14 @@ internal sealed class Candidates
     private readonly CarFile _car;
     private readonly List<Candidate> _all = [];
 
-    private Candidates(CarFile car) => _car = car;
+    private readonly FrameNetwork _network;
+
+    private Candidates(CarFile car, FrameNetwork network) => (_car, _network) = (car, network);
 
     /// <summary>All candidates of a frame whose points are drawn.</summary>
-    public static IReadOnlyList<Candidate> Of(CarFile car)
+    public static IReadOnlyList<Candidate> Of(CarFile car, FrameNetwork network)
     {
-        var candidates = new Candidates(car);
+        var candidates = new Candidates(car, network);
         var points = car.Frame.Points.Where(IsDrawn).ToList();
         for (var i = 0; i < points.Count; i++)
         {
@@ -43,26 +45,40 @@ internal sealed class Candidates
         var taken = _car
             .StandingReadings.OfType<Reading.Plan>()
             .Count(r => (r.From == from.Id && r.To == to.Id) || (r.From == to.Id && r.To == from.Id));
+        var tool = ToolOf(ToolKind.Tape);
         for (var n = taken; n < MostOfOneLength; n++)
         {
-            var reading = new Reading.Plan($"next {from.Id} {to.Id} {n}", from.Id, to.Id, Length.FromMillimetres(1000))
-            {
-                Tool = ToolOf(ToolKind.Tape),
-            };
-            _all.Add(new Candidate(n == 0 ? "plan" : "repeat", from.Id, to.Id, null, ProvisionalNetwork.Observed(_car, reading)));
+            var sigma = SigmaMetres(tool, isBetweenMarks: true);
+            var observation = new Observation.PlanDistance($"next {from.Id} {to.Id} {n}", from.Id, to.Id, 1, sigma, SharedTape(tool));
+            _all.Add(new Candidate(n == 0 ? "plan" : "repeat", from.Id, to.Id, null, observation));
         }
     }
+
+    /// <summary>The tape whose zero and scale a length shares.</summary>
+    private static string? SharedTape(Tool? tool) =>
+        ToolHabits.Shared(tool?.Id ?? ToolHabits.UnnamedTape, tool) is { } shared ? shared.Id : null;
+
+    /// <summary>The tools that candidates share, so that a design knows them before they are first used.</summary>
+    public static IEnumerable<NetworkTool> Tools(CarFile car)
+    {
+        var tape = car.Tools.FirstOrDefault(t => t.Kind == ToolKind.Tape);
+        return ToolHabits.Shared(tape?.Id ?? ToolHabits.UnnamedTape, tape) is { } shared ? [shared] : [];
+    }
+
+    /// <summary>How sure one more reading would be: as its owner says, as the tool's readings so far show, else as usual.</summary>
+    private double SigmaMetres(Tool? tool, bool isBetweenMarks) =>
+        tool?.Sigma?.Metres
+        ?? _network.Spreads.FirstOrDefault(s => s.Tool == tool?.Id && s.IsBetweenMarks == isBetweenMarks)?.Used.StandardDeviation
+        ?? ToolHabits.Reading(_car, tool, isBetweenMarks).StandardUncertaintyMetres;
 
     private void AddHeight(FramePoint point)
     {
         var taken = _car.StandingReadings.OfType<Reading.Height>().Count(r => r.Point == point.Id);
         for (var n = taken; n < MostOfOneHeight; n++)
         {
-            var reading = new Reading.Height($"next {point.Id} {n}", point.Id, Length.Zero)
-            {
-                Tool = ToolOf(ToolKind.Level, ToolKind.Laser),
-            };
-            _all.Add(new Candidate("height", null, null, point.Id, ProvisionalNetwork.Observed(_car, reading)));
+            var sigma = SigmaMetres(ToolOf(ToolKind.Level, ToolKind.Laser), isBetweenMarks: false);
+            var observation = new Observation.Height($"next {point.Id} {n}", point.Id, 0, sigma);
+            _all.Add(new Candidate("height", null, null, point.Id, observation));
         }
     }
 
@@ -80,6 +96,6 @@ internal sealed class Candidates
         }
     }
 
-    /// <summary>The tool of that kind that this car's owner has; the one used most for it.</summary>
-    private string? ToolOf(params ToolKind[] kinds) => _car.Tools.FirstOrDefault(t => kinds.Contains(t.Kind))?.Id;
+    /// <summary>The first tool of that kind that this car's owner has.</summary>
+    private Tool? ToolOf(params ToolKind[] kinds) => _car.Tools.FirstOrDefault(t => kinds.Contains(t.Kind));
 }

@@ -17,9 +17,10 @@ public static class FloorPlanner
     /// <param name="options">Minutes per kind of reading.</param>
     public static MeasuringPlan For(CarFile car, Limits? limits = null, FloorOptions? options = null)
     {
+        car = KnownPoints.Only(car);
         var chosenLimits = limits ?? car.Frame.Limits ?? PracticeLimit.Usual.Limits;
         var solution = FrameSolution.Of(car);
-        var planner = new ReadingPlanner(car, solution.Network, solution.Fit, [], chosenLimits, options ?? FloorOptions.Default);
+        var planner = new ReadingPlanner(car, solution.Readings, solution.Fit, [], chosenLimits, options ?? FloorOptions.Default);
         var outOfReach = planner.LeaveOutOfReach();
         var chosen = planner.ChoosePruned(MostReadings);
         var isComplete = outOfReach.Count == 0 && planner.Unsettled().Count == 0 && planner.HasTargets;

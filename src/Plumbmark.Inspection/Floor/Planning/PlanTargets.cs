@@ -29,7 +29,7 @@ internal static class PlanTargets
         var contrasts = Contrasts.Of(frame);
         var targets = new List<PlanTarget>();
         var values = known.ToDictionary(c => c.Id, c => c.ValueMetres, StringComparer.Ordinal);
-        foreach (var (check, weights) in FrameChecks.Of(frame, contrasts, FrameLie.Of(frame, contrasts), limits))
+        foreach (var (check, weights) in FrameChecks.Of(frame, contrasts, FrameLie.Of(frame, contrasts), limits, []))
         {
             if (check.MustBeTrue && check.LimitMetres is { } limit)
             {

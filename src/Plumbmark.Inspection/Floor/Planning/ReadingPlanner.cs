@@ -1,5 +1,6 @@
 using Plumbmark.Engine.Adjustment;
 using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Floor.Adjusting;
 
 namespace Plumbmark.Inspection.Floor.Planning;
 
@@ -29,17 +30,27 @@ internal sealed class ReadingPlanner
     private HashSet<string>? _reachable;
     private NetworkDesign _design;
 
-    public ReadingPlanner(CarFile car, Network network, NetworkFit? fit, IReadOnlyList<Check> known, Limits limits, FloorOptions options)
+    public ReadingPlanner(
+        CarFile car,
+        FrameNetwork readings,
+        NetworkFit? fit,
+        IReadOnlyList<Check> known,
+        Limits limits,
+        FloorOptions options
+    )
     {
         (_car, _fit, _known, _limits, _options) = (car, fit, known, limits, options);
-        _design = NetworkDesign.Of(WithMarks(network), fit);
-        _candidates = [.. Candidates.Of(car)];
+        _design = NetworkDesign.Of(WithMarksAndTools(car, readings.Network), fit);
+        _candidates = [.. Candidates.Of(car, readings)];
         _dropped = [.. car.StandingReadings.Where(r => r is Reading.Plan or Reading.Offset or Reading.Drop).SelectMany(r => r.Points)];
         _dropped.UnionWith(car.Frame.Points.Where(p => p.DropSigma is { } s && s == Engine.Lengths.Length.Zero).Select(p => p.Id));
     }
 
-    /// <summary>Every point counts as having a mark, so that a first length to it carries the error of its drop.</summary>
-    private static Network WithMarks(Network network)
+    /// <summary>
+    /// Every point counts as having a mark, so that a first length to it carries the error of its drop; and the tape is known before its first
+    /// reading.
+    /// </summary>
+    private static Network WithMarksAndTools(CarFile car, Network network)
     {
         const double NoInformationMetres = 1e3; // a length known to a kilometre says nothing
         var points = network.Points;
@@ -47,7 +58,8 @@ internal sealed class ReadingPlanner
             .Range(0, points.Count / 2)
             .Select(i => new Observation.PlanDistance($"mark {i}", points[2 * i].Id, points[(2 * i) + 1].Id, 1, NoInformationMetres))
             .Concat(points.Count > 1 ? [new Observation.PlanDistance("mark", points[0].Id, points[^1].Id, 1, NoInformationMetres)] : []);
-        return new Network(points, [.. network.Observations, .. marks], network.Tools, network.MirrorPairs);
+        var tools = network.Tools.Concat(Candidates.Tools(car)).DistinctBy(t => t.Id);
+        return new Network(points, [.. network.Observations, .. marks], tools, network.MirrorPairs);
     }
 
     /// <summary>What is still unsettled after the readings chosen so far, of what readings can settle at all.</summary>

@@ -1,4 +1,5 @@
 using Plumbmark.Engine.Hypotheses;
+using Plumbmark.Engine.Lengths;
 using Plumbmark.Engine.Uncertainty;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor.Comparing;
@@ -25,27 +26,20 @@ internal static class FrameBlindSpots
     public static double? LimitOf(DamageForm form, Limits limits) =>
         (form is DamageForm.Twist or DamageForm.Sag ? limits.Height : limits.Mirror)?.Metres;
 
-    public static IReadOnlyList<BlindSpot> Of(
-        MeasuredFrame frame,
-        Contrasts contrasts,
-        IReadOnlyList<FrameCheck> checks,
-        Limits? limits,
-        LengthWords words
-    )
+    /// <summary>For each form and each point that must be true the smallest amount that would show; blind where that is more than the limit.</summary>
+    public static IReadOnlyList<BlindSpot> Of(MeasuredFrame frame, Contrasts contrasts, FrameLie lie, Limits? limits)
     {
-        _ = words;
-        if (limits is null)
+        var sight = new List<BlindSpot>();
+        if (limits is not null)
         {
-            return [];
+            AddForms(sight, frame, contrasts, limits);
+            AddPoints(sight, frame, contrasts, lie, limits);
         }
 
-        var spots = new List<BlindSpot>();
-        AddForms(spots, frame, contrasts, limits);
-        AddPoints(spots, frame, checks, limits);
-        return spots;
+        return sight;
     }
 
-    private static void AddForms(List<BlindSpot> spots, MeasuredFrame frame, Contrasts contrasts, Limits limits)
+    private static void AddForms(List<BlindSpot> sight, MeasuredFrame frame, Contrasts contrasts, Limits limits)
     {
         if (frame.Pairs.Count == 0)
         {
@@ -55,16 +49,16 @@ internal static class FrameBlindSpots
         var smallest = SmallestSeen(frame, contrasts);
         foreach (var form in Forms)
         {
-            var limit = LimitOf(form, limits);
-            var seen = smallest.GetValueOrDefault(form, double.PositiveInfinity);
-            if (limit is { } t && seen > t)
+            if (LimitOf(form, limits) is { } limit)
             {
-                double? shown = double.IsFinite(seen) ? seen : null;
+                var seen = smallest.GetValueOrDefault(form, double.PositiveInfinity);
                 var name = form.ToString().ToLowerInvariant();
-                spots.Add(new BlindSpot(name, null, shown, t, BlindSpotWords.Form(form)));
+                sight.Add(new BlindSpot(name, null, Finite(seen), limit, BlindSpotWords.Form(form)));
             }
         }
     }
+
+    private static double? Finite(double metres) => double.IsFinite(metres) ? metres : null;
 
     /// <summary>For each form the smallest amount seen where it shows least; a form that no reading touches is missing.</summary>
     private static Dictionary<DamageForm, double> SmallestSeen(MeasuredFrame frame, Contrasts contrasts)
@@ -85,7 +79,7 @@ internal static class FrameBlindSpots
     }
 
     /// <summary>Every point that must be true needs checks across, along and in height that would notice the limit.</summary>
-    private static void AddPoints(List<BlindSpot> spots, MeasuredFrame frame, IReadOnlyList<FrameCheck> checks, Limits limits)
+    private static void AddPoints(List<BlindSpot> sight, MeasuredFrame frame, Contrasts contrasts, FrameLie lie, Limits limits)
     {
         for (var p = 0; p < frame.Points.Count; p++)
         {
@@ -95,36 +89,33 @@ internal static class FrameBlindSpots
             }
 
             var id = frame.Points[p].Id;
-            var own = checks.Select(c => c.Check).Where(c => c.Points.Contains(id)).ToList();
-            AddPoint(
-                spots,
-                id,
-                "plan",
-                [SmallestOf(own, "stagger", $"deviation-x:{id}"), SmallestOf(own, "sideShift", $"deviation-y:{id}")],
-                limits.Mirror ?? limits.Point
-            );
-            AddPoint(spots, id, "height", [SmallestOf(own, "heightDifference", $"deviation-z:{id}")], limits.Height ?? limits.Point);
+            double Seen(ContrastKind sides, ContrastKind book) => Noticed * Math.Min(UOfSides(sides, p), UOfBook(book, p));
+            var inPlan = Math.Max(Seen(ContrastKind.Stagger, ContrastKind.BookX), Seen(ContrastKind.Middle, ContrastKind.BookY));
+            Add(id, "plan", inPlan, limits.Mirror ?? limits.Point);
+            Add(id, "height", Seen(ContrastKind.Level, ContrastKind.BookZ), limits.Height ?? limits.Point);
         }
-    }
 
-    private static void AddPoint(
-        List<BlindSpot> spots,
-        string point,
-        string direction,
-        double[] seen,
-        Plumbmark.Engine.Lengths.Length? limit
-    )
-    {
-        if (limit is { } t && seen.Max() > t.Metres)
+        void Add(string point, string direction, double seen, Length? limit)
         {
-            double? smallest = double.IsFinite(seen.Max()) ? seen.Max() : null;
-            spots.Add(new BlindSpot("point", point, smallest, t.Metres, BlindSpotWords.Point(point, direction)) { Direction = direction });
+            if (limit is { } t)
+            {
+                sight.Add(
+                    new BlindSpot("point", point, Finite(seen), t.Metres, BlindSpotWords.Point(point, direction)) { Direction = direction }
+                );
+            }
         }
-    }
 
-    private static double SmallestOf(List<Check> own, string kind, string bookId)
-    {
-        var u = own.Where(c => c.Kind == kind || c.Id == bookId).Select(c => c.UMetres).DefaultIfEmpty(double.PositiveInfinity).Min();
-        return Noticed * u;
+        double UOfSides(ContrastKind kind, int point)
+        {
+            var pair = frame.Pairs.ToList().FindIndex(q => q.Left == point || q.Right == point);
+            return pair >= 0 && contrasts.Sides(kind, pair) is { } contrast && lie.Adjust(contrast) is { } adjusted
+                ? adjusted.UMetres
+                : double.PositiveInfinity;
+        }
+
+        double UOfBook(ContrastKind kind, int point) =>
+            contrasts.All.FirstOrDefault(c => c.Kind == kind && c.Subject == point) is { } contrast && lie.Adjust(contrast) is { } adjusted
+                ? adjusted.UMetres
+                : double.PositiveInfinity;
     }
 }

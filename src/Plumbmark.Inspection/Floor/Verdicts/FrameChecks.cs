@@ -1,5 +1,6 @@
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor.Comparing;
+using Plumbmark.Inspection.Floor.Forms;
 using Plumbmark.Inspection.Floor.Measured;
 
 namespace Plumbmark.Inspection.Floor.Verdicts;
@@ -22,7 +23,13 @@ internal sealed class FrameChecks
         (_frame, _contrasts, _lie, _limits) = (frame, contrasts, lie, limits);
 
     /// <summary>All checks that the readings allow, pair by pair from the first, then the frame as a whole, then point by point.</summary>
-    public static IReadOnlyList<FrameCheck> Of(MeasuredFrame frame, Contrasts contrasts, FrameLie lie, Limits? limits)
+    public static IReadOnlyList<FrameCheck> Of(
+        MeasuredFrame frame,
+        Contrasts contrasts,
+        FrameLie lie,
+        Limits? limits,
+        IReadOnlyList<DamageExplanation> explanations
+    )
     {
         var checks = new FrameChecks(frame, contrasts, lie, limits ?? new Limits());
         for (var i = 0; i < frame.Pairs.Count; i++)
@@ -33,6 +40,7 @@ internal sealed class FrameChecks
         checks.AddTwist();
         checks.AddSag();
         checks.AddBook();
+        checks.AddForms(explanations);
         return checks._all;
     }
 
@@ -120,6 +128,22 @@ internal sealed class FrameChecks
                 var mustBeTrue = Roles.MustBeTrue(_frame.Points, contrast.Subject);
                 Add($"deviation-{axis}:{point}", "deviation", adjusted, _limits.Point?.Metres, [point], mustBeTrue);
             }
+        }
+    }
+
+    /// <summary>A form of damage that is believed to be there is held against its limit too: all readings together know it better than any one pair.</summary>
+    private void AddForms(IReadOnlyList<DamageExplanation> explanations)
+    {
+        if (!DamageReport.IsClaimed(explanations))
+        {
+            return;
+        }
+
+        foreach (var part in explanations[0].Parts.Where(p => FrameBlindSpots.Forms.Contains(p.Form)))
+        {
+            var (name, none) = (DamageReport.NameOf(part), new Contrast(ContrastKind.Stagger, Contrast.NoSubject, [], 0, []));
+            var value = new AdjustedContrast(none, part.AmountMetres, part.UMetres, []);
+            Add($"damage:{name}", name, value, FrameBlindSpots.LimitOf(part.Form, _limits), [], mustBeTrue: true);
         }
     }
 

@@ -5,20 +5,51 @@ namespace Plumbmark.Inspection.Floor;
 /// <summary>What the readings so far could not have shown, and which would.</summary>
 internal static class BlindSpotWords
 {
+    private const int MostPoints = 6; // named one by one; more are counted
+
     public static string Form(DamageForm form) =>
         form switch
         {
-            DamageForm.Sidesway => "Sidesway beyond the limit would not show yet: lengths and diagonals of the short bays would show it.",
-            DamageForm.Diamond => "A diamond beyond the limit would not show yet: both diagonals of each bay would show it.",
-            DamageForm.Mash => "One side pushed short beyond the limit would not show yet: lengths along both sides would show it.",
+            DamageForm.Sidesway => "Sidesway beyond the limit would not show yet; lengths and diagonals of the short bays would show it.",
+            DamageForm.Diamond => "A diamond beyond the limit would not show yet; both diagonals of each bay would show it.",
+            DamageForm.Mash => "One side pushed short beyond the limit would not show yet; lengths along both sides would show it.",
             DamageForm.Twist =>
-                "Twist beyond the limit would not show yet, however equal the diagonals are: heights on both sides at both ends would show it.",
-            DamageForm.Sag => "Sag of one rail beyond the limit would not show yet: heights along both rails would show it.",
-            _ => "Damage beyond the limit would not show yet.",
+                "Twist beyond the limit would not show yet, however equal the diagonals are; heights on both sides at both ends would show it.",
+            _ => "Sag of one rail beyond the limit would not show yet; heights along both rails would show it.",
         };
 
     public static string Point(string point, string direction) =>
         direction == "height"
-            ? $"{point} could be bent up or down beyond the limit without showing: its height and its partner's would show it."
-            : $"{point} could be bent sideways or along beyond the limit without showing: more lengths to it, or another drop, would show it.";
+            ? $"{point} could be bent up or down beyond the limit without showing; its height and its partner's would show it."
+            : $"{point} could be bent sideways or along beyond the limit without showing; more lengths to it, or another drop, would show it.";
+
+    /// <summary>All blind spots in a few sentences: forms in plan, forms in height, points.</summary>
+    public static IEnumerable<string> Together(IReadOnlyList<BlindSpot> blind)
+    {
+        var forms = blind.Where(b => b.Point is null).Select(b => b.Form).ToList();
+        var inPlan = forms.Where(f => f is "sidesway" or "diamond" or "mash").ToList();
+        if (inPlan.Count > 0)
+        {
+            yield return $"{Capital(Words.And(inPlan))} beyond the limit could still hide: lengths along both sides and both diagonals of each bay would show {It(inPlan)}.";
+        }
+
+        var inHeight = forms.Where(f => f is "twist" or "sag").ToList();
+        if (inHeight.Count > 0)
+        {
+            yield return $"{Capital(Words.And(inHeight))} beyond the limit could still hide, however equal the diagonals are: heights on both sides would show {It(inHeight)}.";
+        }
+
+        foreach (var group in blind.Where(b => b.Point is not null).GroupBy(b => b.Direction))
+        {
+            var points = group.Select(b => b.Point!).ToList();
+            var named = points.Count <= MostPoints ? Words.And(points) : Words.Count(points.Count, "point");
+            yield return group.Key == "height"
+                ? $"{named} could be bent up or down beyond the limit without showing."
+                : $"{named} could be bent sideways or along beyond the limit without showing.";
+        }
+    }
+
+    private static string It(List<string> forms) => forms.Count == 1 ? "it" : "them";
+
+    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 }

@@ -20,6 +20,9 @@ internal sealed class LengthWords
         return new LengthWords(LengthDisplay.For(car.Units, told.Count > 0 ? told.Min() : usual), [.. limits.OfType<Length>()]);
     }
 
+    /// <summary>What cannot be shown.</summary>
+    public double DivisionMetres => _display.Division.Metres;
+
     /// <summary>A length with its unit.</summary>
     public string Of(double metres) => _display.Text(metres);
 
@@ -31,6 +34,9 @@ internal sealed class LengthWords
 
     /// <summary>An uncertainty with coverage of about 95 %, rounded up: ±3/32 in.</summary>
     public string SureTo(double uMetres) => double.IsFinite(uMetres) ? _display.PlusMinus(2 * uMetres) : "nothing";
+
+    /// <summary>The same as a clause: sure to ±3/32 in.</summary>
+    public string SureToWords(double uMetres) => $"sure to {SureTo(uMetres)}";
 
     /// <summary>A limit as its owner typed it; another one as a decimal with two figures.</summary>
     public string Limit(double metres)

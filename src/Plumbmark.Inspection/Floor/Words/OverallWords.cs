@@ -1,32 +1,188 @@
+using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Floor.Forms;
+using Plumbmark.Inspection.Floor.Verdicts;
+
 namespace Plumbmark.Inspection.Floor;
 
-/// <summary>The reasons for the verdict on the frame as a whole.</summary>
+/// <summary>The answer on the frame as a whole and its reasons, in trade words, most important first.</summary>
 internal static class OverallWords
 {
-    public const string NoLimit =
-        "No limit is known, so there are only numbers and no verdict. Enter the book's limit, or choose what the trade uses.";
+    private const int MostOfOneKind = 3; // of like reasons; the checks table has them all
 
-    public static string AllTrue(int checks) =>
-        $"Every suspension, spring and steering check is within its limit ({Words.Count(checks, "check")}), and nothing beyond a limit could hide from these readings.";
-
-    public static string CheckOut(Check check, LengthWords words) =>
-        $"{Subject(check)} is {words.Size(check.ValueMetres)} out, sure to {words.SureTo(check.UMetres)}; the limit is {words.Limit(check.LimitMetres!.Value)}.";
-
-    public static string Unsettled(Check check, LengthWords words) =>
-        $"{Subject(check)}: {words.Size(check.ValueMetres)}, sure only to {words.SureTo(check.UMetres)}; too close to the limit of {words.Limit(check.LimitMetres!.Value)} to say.";
-
-    private static string Subject(Check check)
+    public static OverallAnswer Answer(OverallCase of, LengthWords words)
     {
-        var where = check.Id.IndexOf(':', StringComparison.Ordinal) is >= 0 and var at ? check.Id[(at + 1)..] : "";
-        return check.Kind switch
-        {
-            "sideShift" => $"Side shift of pair {where}",
-            "stagger" => $"Stagger of pair {where}, fore and aft,",
-            "heightDifference" => $"Height of pair {where}, left against right,",
-            "width" => $"Width across pair {where}",
-            "twist" => "Twist from rear to front",
-            "sag" => $"Sag of the {(where == "L" ? "left" : "right")} rail",
-            _ => $"{where} against the book",
-        };
+        var verdict = of.Verdict;
+        return new OverallAnswer(
+            verdict,
+            Headline(of, verdict),
+            [.. Why(of, verdict, words).Distinct(StringComparer.Ordinal)],
+            of.Floating
+        );
     }
+
+    private static string Headline(OverallCase of, Verdict verdict) =>
+        verdict switch
+        {
+            Verdict.True => "The frame is true.",
+            Verdict.Out => "The frame is out.",
+            _ when of.Suspects.Count > 0 && of.Evaluation is not null => "Can't tell yet: one reading to take again first.",
+            _ when of.Evaluation is not null && !of.HasLimit => "Can't tell yet: no limit is known.",
+            _ => "Can't tell yet.",
+        };
+
+    private static IEnumerable<string> Why(OverallCase of, Verdict verdict, LengthWords words)
+    {
+        var settled = verdict != Verdict.CannotTellYet;
+        foreach (var suspect in of.Suspects.Take(MostOfOneKind))
+        {
+            yield return suspect.Sentence;
+        }
+
+        if (of.Suspects.Count > 0 && of.Evaluation is not null)
+        {
+            yield return settled ? DoubtDoesNotMatter : DoubtMatters;
+        }
+
+        if (of.Evaluation is not { } evaluation)
+        {
+            yield return of.Car.StandingReadings.Any() ? NotTogether : NoReading;
+            foreach (var sentence in of.Comparisons.Take(MostOfOneKind).Select(c => c.Sentence))
+            {
+                yield return sentence;
+            }
+
+            yield break;
+        }
+
+        var reasons = verdict switch
+        {
+            Verdict.Out => WhyOut(of, evaluation, words),
+            Verdict.True => WhyTrue(of),
+            _ => WhyOpen(of, evaluation, words),
+        };
+        foreach (var reason in reasons)
+        {
+            yield return reason;
+        }
+
+        if (evaluation.Spread > 1)
+        {
+            yield return SpreadOut(evaluation.Spread);
+        }
+
+        foreach (var doubted in of.Car.Frame.Points.Where(p => p.Nominal is not null && p.NominalDoubt is not null))
+        {
+            yield return $"The book's figure for {doubted.Id} is left out: {doubted.NominalDoubt!.TrimEnd('.')}.";
+        }
+
+        if (CannotSeeSymmetric(evaluation) && verdict != Verdict.Out)
+        {
+            yield return SymmetryIsBlind;
+        }
+    }
+
+    private static IEnumerable<string> WhyOut(OverallCase of, FrameEvaluation evaluation, LengthWords words)
+    {
+        var output = CheckRule.OutAfterCounting(of.Checks);
+        foreach (var check in output.OrderByDescending(c => Math.Abs(c.ValueMetres) / c.LimitMetres).Take(MostOfOneKind))
+        {
+            yield return $"{CheckWords.Subject(check)} is out by {words.Size(check.ValueMetres)}, {words.SureToWords(check.UMetres)}; the limit is {CheckWords.Limit(check, words)}.";
+        }
+
+        if (output.Count > MostOfOneKind)
+        {
+            yield return $"{Words.Count(output.Count - MostOfOneKind, "more check is", "more checks are")} out; the table has them.";
+        }
+
+        if (DamageReport.IsClaimed(evaluation.Explanations))
+        {
+            foreach (var part in evaluation.Explanations[0].Parts)
+            {
+                yield return DamageWords.Sentence(part, words);
+            }
+        }
+
+        if (!output.Any(c => c.MustBeTrue))
+        {
+            yield return "No suspension, spring or steering point is among them.";
+        }
+    }
+
+    private static IEnumerable<string> WhyTrue(OverallCase of)
+    {
+        var needed = of.Checks.Count(c => c.MustBeTrue);
+        var kind = of.Car.Frame.Points.Any(Roles.Matters) ? "suspension, spring and steering check" : "check";
+        yield return $"Every {kind} is within its limit ({Words.Count(needed, "check")}), and damage beyond a limit could not hide from these readings.";
+        if (of.Car.Frame.Limits?.Source == LimitSource.Practice)
+        {
+            yield return "The limits are the trade's, not the maker's.";
+        }
+    }
+
+    private static IEnumerable<string> WhyOpen(OverallCase of, FrameEvaluation evaluation, LengthWords words)
+    {
+        foreach (var group in of.Floating)
+        {
+            yield return group.Sentence;
+        }
+
+        if (!of.HasLimit)
+        {
+            yield return NoLimit;
+            yield break;
+        }
+
+        if (of.Checks.Any(c => c.MustBeTrue && c.LimitMetres is null))
+        {
+            yield return SomeLimitMissing;
+        }
+
+        var open = of
+            .Checks.Where(c => c is { MustBeTrue: true, Verdict: Verdict.CannotTellYet or Verdict.Out })
+            .OrderBy(c => c.ProbabilityWithin)
+            .ToList();
+        foreach (var check in open.Take(MostOfOneKind))
+        {
+            yield return $"{CheckWords.Subject(check)} reads {words.Size(check.ValueMetres)}, {words.SureToWords(check.UMetres)}: too close to the limit of {CheckWords.Limit(check, words)} to say.";
+        }
+
+        if (open.Count > MostOfOneKind)
+        {
+            yield return $"{Words.Count(open.Count - MostOfOneKind, "more check is", "more checks are")} as close.";
+        }
+
+        foreach (var sentence in BlindSpotWords.Together(evaluation.Blind))
+        {
+            yield return sentence;
+        }
+
+        if (of.Next.Count > 0)
+        {
+            yield return $"Worth most now: {PlanWords.Short(of.Next[0])}.";
+        }
+    }
+
+    /// <summary>Without book figures both sides bent alike look sound.</summary>
+    private static bool CannotSeeSymmetric(FrameEvaluation evaluation) =>
+        evaluation.Frame.Pairs.Count > 0 && !evaluation.Contrasts.All.Any(c => c.IsBook);
+
+    private static string SpreadOut(double factor) =>
+        $"The readings disagree {factor:0.0} times as much as the tools explain, so everything is taken to be that much less sure.";
+
+    private const string NoReading = "No reading has been taken yet.";
+
+    private const string NotTogether = "There are too few readings to put the points together yet.";
+
+    private const string NoLimit =
+        "No limit is known, so there are numbers and no verdict. Enter the book's limit, or choose what the trade uses.";
+
+    private const string SomeLimitMissing = "For some checks no limit is known; they have a number and no verdict.";
+
+    private const string DoubtMatters =
+        "The numbers below leave it out; whether the frame is out or true hangs on it, so nothing is said before it is measured again.";
+
+    private const string DoubtDoesNotMatter = "The verdict is the same with it and without it.";
+
+    private const string SymmetryIsBlind =
+        "Left is compared with right: damage that both sides share alike would not show without the book's figures.";
 }

@@ -13,6 +13,16 @@ internal static class PlanWords
             : $"{what}: it settles most about {Words.And([.. planned.Settles.Take(4).Select(Subject)])}.";
     }
 
+    /// <summary>A next reading in a few words.</summary>
+    public static string Short(NextReading next) =>
+        next.Kind switch
+        {
+            "height" => $"the height of {next.Point}",
+            "drop" => $"{next.Point} dropped once more",
+            "repeat" => $"{next.From} to {next.To} measured again",
+            _ => $"{next.From} to {next.To}",
+        };
+
     public static string Task(Candidate candidate) =>
         candidate.Kind switch
         {

@@ -11,13 +11,30 @@ internal static class WorkshopGuides
     private static readonly double s_leastCrossing = Math.Sin(Math.PI / 6);
 
     /// <summary>Lengths in plan first, then a height; each from a point that stays where it is.</summary>
-    public static IReadOnlyList<Guide> For(CarFile car, PointEstimate moved, Wish wish, IEnumerable<PointEstimate> staying)
+    public static IReadOnlyList<Guide> For(
+        CarFile car,
+        FloorAnswer answer,
+        PointEstimate moved,
+        Wish wish,
+        IEnumerable<PointEstimate> staying
+    )
     {
-        var candidates = staying.Where(s => s.Id != moved.Id).ToList();
-        return [.. Lengths(car, moved, wish, candidates), .. Rises(moved, wish, candidates)];
+        // A point that is true is a better reference than one that cannot be told yet.
+        var doubtful = answer
+            .Checks.Where(c => c.Verdict is not (null or Verdict.True))
+            .SelectMany(c => c.Points)
+            .ToHashSet(StringComparer.Ordinal);
+        var candidates = staying.Where(s => s.Id != moved.Id).OrderBy(s => doubtful.Contains(s.Id)).ToList();
+        return [.. Lengths(car, moved, wish, candidates, doubtful), .. Rises(moved, wish, candidates)];
     }
 
-    private static IEnumerable<Guide> Lengths(CarFile car, PointEstimate moved, Wish wish, List<PointEstimate> staying)
+    private static IEnumerable<Guide> Lengths(
+        CarFile car,
+        PointEstimate moved,
+        Wish wish,
+        List<PointEstimate> staying,
+        HashSet<string> doubtful
+    )
     {
         if (moved is not { XMetres: { } x, YMetres: { } y })
         {
@@ -25,13 +42,19 @@ internal static class WorkshopGuides
         }
 
         var (wantedX, wantedY) = (x + (wish.X.Amount ?? 0), y + (wish.Y.Amount ?? 0));
+        if ((wish.X.Amount ?? 0) == 0 && (wish.Y.Amount ?? 0) == 0)
+        {
+            yield break;
+        }
+
         var measured = MeasuredTogether(car, moved.Id);
+        int Rank(PointEstimate s) => (doubtful.Contains(s.Id) ? 0 : 2) + (measured.Contains(s.Id) ? 1 : 0);
         var offers = staying
             .Where(s => s is { XMetres: not null, YMetres: not null })
             .Select(s => (Point: s, Dx: wantedX - s.XMetres!.Value, Dy: wantedY - s.YMetres!.Value, Now: Distance(x, y, s)))
             .Select(o => (o.Point, o.Dx, o.Dy, o.Now, Wanted: Math.Sqrt((o.Dx * o.Dx) + (o.Dy * o.Dy))))
             .Where(o => o.Wanted > 0)
-            .OrderByDescending(o => measured.Contains(o.Point.Id))
+            .OrderByDescending(o => Rank(o.Point))
             .ThenByDescending(o => Math.Abs(o.Wanted - o.Now))
             .ToList();
         var chosen = new List<(double Dx, double Dy, double Length)>();

@@ -33,12 +33,8 @@ public static class WorkshopMoves
             var parts = Parts(wish);
             if (parts.Count > 0)
             {
-                var guides = WorkshopGuides.For(
-                    car,
-                    estimate,
-                    wish,
-                    estimates.Values.Where(e => !failing.Contains(e.Id) || e.Id == KeptPartner(point))
-                );
+                var staying = estimates.Values.Where(e => !failing.Contains(e.Id) || e.Id == KeptPartner(point));
+                var guides = WorkshopGuides.For(car, answer, estimate, wish.Only(parts), staying);
                 moves.Add(new WorkshopMove(point.Id, parts, against, isOneOfAPair, guides));
             }
 

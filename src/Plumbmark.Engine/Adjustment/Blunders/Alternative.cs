@@ -1,0 +1,6 @@
+namespace Plumbmark.Engine.Adjustment.Blunders;
+
+/// <summary>What a reading may have been meant to be: the same reading with another value, kind or other points.</summary>
+/// <param name="Kind">The slip that turns the one into the other.</param>
+/// <param name="Believed">The reading as it should have been entered; its name is that of the reading it stands for.</param>
+public sealed record Alternative(BlunderKind Kind, Observation Believed);

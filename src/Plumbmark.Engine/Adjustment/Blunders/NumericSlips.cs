@@ -1,0 +1,93 @@
+namespace Plumbmark.Engine.Adjustment.Blunders;
+
+/// <summary>The slips that can be told from a reading's number and points alone, without the text as typed.</summary>
+public static class NumericSlips
+{
+    private const double InchMetres = 0.0254;
+
+    private static readonly (BlunderKind Kind, double Metres)[] s_steps =
+    [
+        (BlunderKind.OneInch, InchMetres),
+        (BlunderKind.TenInches, 10 * InchMetres),
+        (BlunderKind.OneFoot, 12 * InchMetres),
+        (BlunderKind.HundredMillimetres, 0.1),
+        (BlunderKind.TenMillimetres, 0.01),
+    ];
+
+    /// <summary>What the reading may have been meant to be.</summary>
+    /// <param name="reading">The reading as entered.</param>
+    /// <param name="network">Its network: which points mirror each other, which heights are known.</param>
+    /// <param name="holeDiametersMetres">Diameters of the holes at the reading's points, metres, where known.</param>
+    public static IEnumerable<Alternative> Of(Observation reading, Network network, IEnumerable<double>? holeDiametersMetres = null) =>
+        [.. Steps(reading), .. Holes(reading, holeDiametersMetres ?? []), .. Signs(reading), .. PlanAndDirect(reading), .. Sides(reading, network)];
+
+    private static IEnumerable<Alternative> Steps(Observation reading) =>
+        reading
+            is Observation.PlanDistance
+                or Observation.DirectDistance
+                or Observation.Height
+                or Observation.Rise
+                or Observation.Offset
+            ? from step in s_steps
+                from sign in (int[])[1, -1]
+                let value = reading.ValueMetres - sign * step.Metres
+                where value > 0 || reading is Observation.Height or Observation.Rise or Observation.Offset
+                select new Alternative(step.Kind, reading with { ValueMetres = value })
+            : [];
+
+    // Edge instead of centre at one end, nearer or farther.
+    private static IEnumerable<Alternative> Holes(Observation reading, IEnumerable<double> diameters) =>
+        reading is Observation.PlanDistance or Observation.DirectDistance
+            ? from diameter in diameters.Where(d => d > 0).Distinct()
+                from sign in (int[])[1, -1]
+                select new Alternative(BlunderKind.HalfHole, reading with { ValueMetres = reading.ValueMetres - sign * diameter / 2 })
+            : [];
+
+    private static IEnumerable<Alternative> Signs(Observation reading) =>
+        reading switch
+        {
+            Observation.Offset or Observation.Rise => [new(BlunderKind.TwiceOffset, reading with { ValueMetres = -reading.ValueMetres })],
+            Observation.OffsetDrop o => [new(BlunderKind.TwiceOffset, o with { DxMetres = -o.DxMetres, DyMetres = -o.DyMetres })],
+            Observation.HoleEdgeDrop o => [new(BlunderKind.TwiceOffset, o with { DirectionRadians = o.DirectionRadians + Math.PI })],
+            _ => [],
+        };
+
+    private static IEnumerable<Alternative> PlanAndDirect(Observation reading) =>
+        reading switch
+        {
+            Observation.PlanDistance o =>
+            [
+                new(BlunderKind.PlanDirectConfused, new Observation.DirectDistance(o.Id, o.From, o.To, o.ValueMetres, o.SigmaMetres, o.Tool)),
+            ],
+            Observation.DirectDistance o =>
+            [
+                new(BlunderKind.PlanDirectConfused, new Observation.PlanDistance(o.Id, o.From, o.To, o.ValueMetres, o.SigmaMetres, o.Tool)),
+            ],
+            _ => [],
+        };
+
+    private static IEnumerable<Alternative> Sides(Observation reading, Network network)
+    {
+        var partner = new Dictionary<string, string>(StringComparer.Ordinal);
+        foreach (var pair in network.MirrorPairs)
+        {
+            partner[pair.Left] = pair.Right;
+            partner[pair.Right] = pair.Left;
+        }
+
+        string Other(string point) => partner.GetValueOrDefault(point, point);
+        IEnumerable<(string From, string To)> Ends(string from, string to) =>
+            ((IEnumerable<(string From, string To)>)[(Other(from), to), (from, Other(to)), (Other(from), Other(to))])
+                .Where(e => e.From != e.To && e != (from, to) && e != (to, from))
+                .Distinct();
+
+        return reading switch
+        {
+            Observation.PlanDistance o => Ends(o.From, o.To).Select(e => new Alternative(BlunderKind.SidesSwapped, o with { From = e.From, To = e.To })),
+            Observation.DirectDistance o => Ends(o.From, o.To).Select(e => new Alternative(BlunderKind.SidesSwapped, o with { From = e.From, To = e.To })),
+            Observation.Rise o => Ends(o.From, o.To).Select(e => new Alternative(BlunderKind.SidesSwapped, o with { From = e.From, To = e.To })),
+            Observation.Height o when Other(o.Point) != o.Point => [new(BlunderKind.SidesSwapped, o with { Point = Other(o.Point) })],
+            _ => [],
+        };
+    }
+}

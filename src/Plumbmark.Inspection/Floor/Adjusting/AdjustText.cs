@@ -1,0 +1,54 @@
+using System.Globalization;
+using System.Text;
+
+namespace Plumbmark.Inspection.Floor.Adjusting;
+
+/// <summary>The solved network as plain text: millimetres, for somebody who wants to see the working.</summary>
+public static class AdjustText
+{
+    /// <summary>Points, the global test, then every reading.</summary>
+    public static string Of(AdjustAnswer answer)
+    {
+        var text = new StringBuilder();
+        foreach (var remark in AdjustAnswerJson.Remarks(answer))
+        {
+            Line(text, $"{remark}");
+        }
+
+        if (answer.Outcome.FitOrNull is not { } fit)
+        {
+            return text.ToString();
+        }
+
+        Line(text, $"{"point", -16}{"x mm", 16}{"y mm", 16}{"z mm", 14}{"ux", 9}{"uy", 9}{"uz", 9}");
+        foreach (var p in fit.Points)
+        {
+            Line(
+                text,
+                $"{p.Id, -16}{Mm(p.XMetres, 3), 16}{Mm(p.YMetres, 3), 16}{Mm(p.ZMetres, 3), 14}{Mm(p.UxMetres, 3), 9}{Mm(p.UyMetres, 3), 9}{Mm(p.UzMetres, 3), 9}"
+            );
+        }
+
+        var factor = fit.VarianceFactor is { } v
+            ? $"; variance factor {v:F3}, chance of so large a misfit {fit.ChiSquareProbability:F3}"
+            : "";
+        Line(text, $"\nredundancy {fit.Redundancy}{factor}\n");
+        Line(text, $"{"reading", -16}{"observed mm", 16}{"residual", 12}{"sigma", 9}{"w", 8}{"r", 8}{"detectable", 12}");
+        foreach (var r in fit.Readings)
+        {
+            var w = r.Standardised is { } s ? $"{s:F2}" : "-";
+            Line(
+                text,
+                $"{r.Id, -16}{Mm(r.ObservedMetres, 3), 16}{Mm(r.ResidualMetres, 3), 12}{Mm(r.SigmaMetres, 3), 9}{w, 8}{r.RedundancyNumber, 8:F3}{Mm(r.MinimalDetectableMetres, 2), 12}"
+            );
+        }
+
+        return text.ToString();
+    }
+
+    private static void Line(StringBuilder text, FormattableString line) =>
+        text.Append(FormattableString.Invariant(line).TrimEnd()).Append('\n');
+
+    private static string Mm(double? metres, int digits) =>
+        metres is { } m ? (m * 1000).ToString("F" + digits, CultureInfo.InvariantCulture) : "-";
+}

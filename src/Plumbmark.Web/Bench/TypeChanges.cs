@@ -1,0 +1,126 @@
+using Microsoft.AspNetCore.Http;
+using Plumbmark.Inspection.Bench;
+using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Journal;
+using Plumbmark.Web.Server;
+
+namespace Plumbmark.Web.Bench;
+
+/// <summary>Types of parts are described and struck out.</summary>
+internal static class TypeChanges
+{
+    public static IResult Describe(CarRequest request)
+    {
+        var faults = new FieldFaults();
+        var name = request.RequiredText("name", "a name", faults, most: 60);
+        var kind = BenchChoices.Of<PartKind>(request.Field("kind"));
+        if (kind is null)
+        {
+            faults.Add("kind", "Choose what it is.");
+        }
+
+        var (from, to) = (Serial(request, "from", faults), Serial(request, "to", faults));
+        var number = request.OptionalText("number", faults, most: 40);
+        var figures = Enumerable.Range(1, TypesView.Dimensions).Select(n => Figure(request, n, faults)).OfType<BookFigure>().ToList();
+        if (faults.Any)
+        {
+            return Show.Again<TypesPage>(TypesView.Of(request, faults));
+        }
+
+        return request.Keep(
+            request.Address("bench/types"),
+            car =>
+            {
+                var known = car.File.Parts.Variants.FirstOrDefault(v => v.Name == name && v.Kind == kind);
+                var variant = new PartVariant(
+                    known?.Id ?? FreeId(car.File.Parts, name),
+                    kind!.Value,
+                    name,
+                    from is null && to is null ? null : new SerialRange(from, to),
+                    number is null ? [] : [number, .. (known?.Numbers ?? []).Skip(1)],
+                    // What the form has no room for stays as it was.
+                    [.. figures, .. (known?.Figures ?? []).Skip(TypesView.Dimensions)]
+                );
+                return [new Act.VariantDescribed(variant)];
+            }
+        );
+    }
+
+    public static IResult Remove(CarRequest request) =>
+        request.Car.File.Parts.Variants.Any(v => v.Id == request.Part("type"))
+            ? request.Keep(request.Address("bench/types"), new Act.VariantRemoved(request.Part("type")))
+            : Show.NotFound("There is no such type.");
+
+    private static string? Serial(CarRequest request, string field, FieldFaults faults)
+    {
+        var text = request.OptionalText(field, faults, most: 30);
+        if (text is not null && !SerialRange.IsReadable(text))
+        {
+            faults.Add(field, $"“{text}” cannot be put in order; write letters if any, then digits, such as TX 00417.");
+        }
+
+        return text;
+    }
+
+    private static BookFigure? Figure(CarRequest request, int n, FieldFaults faults)
+    {
+        var dimension = request.OptionalText($"dimension{n}", faults, most: 40);
+        if (dimension is null && request.Field($"nominal{n}").Length == 0)
+        {
+            return null;
+        }
+
+        if (dimension is null)
+        {
+            faults.Add($"dimension{n}", "Which dimension is this? Give it a name.");
+        }
+
+        var nominal = Amount(request, $"nominal{n}", faults);
+        var tolerance = request.Field($"tolerance{n}").Length == 0 ? null : Amount(request, $"tolerance{n}", faults);
+        if (nominal is not null && tolerance is not null && (tolerance.Quantity != nominal.Quantity || tolerance.Si <= 0))
+        {
+            faults.Add(
+                $"tolerance{n}",
+                "A tolerance is more than nothing and of the same sort as the figure; leave it empty when the book gives none."
+            );
+        }
+
+        var note = request.OptionalText($"note{n}", faults, most: 120);
+        return dimension is null || nominal is null
+            ? null
+            : new BookFigure(
+                string.Join('-', dimension.ToLowerInvariant().Split(' ', StringSplitOptions.RemoveEmptyEntries)),
+                nominal,
+                tolerance,
+                LimitSource.Factory,
+                note
+            );
+    }
+
+    private static Amount? Amount(CarRequest request, string field, FieldFaults faults)
+    {
+        var amount = AmountText.Read(request.Field(field), request.Car.File.Units, out var refusal);
+        if (refusal is not null)
+        {
+            faults.Add(field, refusal);
+        }
+
+        return amount;
+    }
+
+    private static string FreeId(PartsSection parts, string name)
+    {
+        var plain = string.Join(
+            '-',
+            new string([.. name.ToLowerInvariant().Select(c => char.IsAsciiLetterOrDigit(c) ? c : ' ')]).Split(
+                ' ',
+                StringSplitOptions.RemoveEmptyEntries
+            )
+        );
+        plain = plain.Length == 0 ? "type" : plain;
+        return Enumerable
+            .Range(1, parts.Variants.Count + 1)
+            .Select(n => n == 1 ? plain : $"{plain}-{n}")
+            .First(id => parts.Variants.All(v => v.Id != id));
+    }
+}

@@ -1,0 +1,53 @@
+using Microsoft.Extensions.DependencyInjection;
+using Plumbmark.Drawing.Pictures;
+using Plumbmark.Drawing.Road;
+using Plumbmark.Inspection.Road;
+using Plumbmark.Store;
+using Plumbmark.Web.Server;
+
+namespace Plumbmark.Web.Road;
+
+/// <summary>What the Road shows of a car: the answer, its drawings, and what was read at the wheels.</summary>
+/// <param name="Car">The car.</param>
+/// <param name="Answer">What the Road says.</param>
+/// <param name="Display">How its numbers are shown.</param>
+/// <param name="Pictures">The drawings, each with its title, as SVG; the first is open.</param>
+public sealed record RoadView(OpenCar Car, RoadAnswer Answer, RoadDisplay Display, IReadOnlyList<(string Title, string Svg)> Pictures)
+{
+    /// <summary>Trials of the page that checks the uncertainties: enough for one digit, and soon done.</summary>
+    private const int PageTrials = 20_000;
+
+    /// <summary>Whether anything of the suspension is told.</summary>
+    public bool HasAnything => Car.File.Road is not null;
+
+    /// <summary>The main page.</summary>
+    public static RoadView Of(CarRequest request)
+    {
+        ArgumentNullException.ThrowIfNull(request);
+        return For(request.Car, request.Http.RequestServices.GetRequiredService<RoadAnswers>().For(request.Car));
+    }
+
+    /// <summary>The page on which the uncertainties are checked by trial.</summary>
+    public static RoadView Tried(CarRequest request)
+    {
+        ArgumentNullException.ThrowIfNull(request);
+        return For(request.Car, request.Http.RequestServices.GetRequiredService<RoadAnswers>().Tried(request.Car, PageTrials));
+    }
+
+    private static RoadView For(OpenCar car, RoadAnswer answer)
+    {
+        var display = RoadDisplay.Of(car.File);
+        var pictures = new List<(string, string)>();
+        if (answer.Sketches.Count > 0)
+        {
+            pictures.Add(("From behind", SvgWriter.Write(RoadFrontDrawing.Of(answer))));
+            pictures.Add(("From above", SvgWriter.Write(RoadTopDrawing.Of(answer, display))));
+            pictures.Add(("Left wheel from the side", SvgWriter.Write(RoadSideDrawing.Of(answer, Side.Left))));
+            pictures.Add(("Right wheel from the side", SvgWriter.Write(RoadSideDrawing.Of(answer, Side.Right))));
+            pictures.Add(("Bump steer", SvgWriter.Write(RoadCurveDrawing.Toe(answer, display))));
+            pictures.Add(("Camber over travel", SvgWriter.Write(RoadCurveDrawing.Camber(answer, display))));
+        }
+
+        return new(car, answer, display, pictures);
+    }
+}

@@ -1,0 +1,262 @@
+using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Demo;
+using Plumbmark.Inspection.Floor;
+using Plumbmark.Inspection.Road;
+using static Plumbmark.Inspection.Tests.Road.RoadKinematicsLaws;
+
+namespace Plumbmark.Inspection.Tests.Road;
+
+/// <summary>Stories four and six, and the eighth of an inch that does no harm, told apart by what they do on the road. All invented.</summary>
+public class RoadInspectionTests
+{
+    private const double Minute = Math.PI / 180 / 60;
+
+    [Fact]
+    public void AsDrawn_IsTrue()
+    {
+        var answer = Of(DemoRoad.Fault.None);
+        Assert.Equal(Verdict.True, answer.Verdict);
+        Assert.Empty(answer.Missing);
+        Assert.All(answer.Figures, f => Assert.Equal(f.Drawn, f.Value, 1e-12));
+        Assert.All(answer.Settings, s => Assert.True(s.IsRestored));
+    }
+
+    [Fact]
+    public void BentMount_PutsCastorOut_AndTheAdjustersCannotCureIt()
+    {
+        var answer = Of(DemoRoad.Fault.BentMount);
+        Assert.Equal(Verdict.Out, answer.Verdict);
+        Assert.Contains("cannot cure", answer.Headline, StringComparison.Ordinal);
+        var castor = Figure(answer, FigureKind.Castor, Side.Right);
+        Assert.Equal(Verdict.Out, castor.Verdict);
+        // The ball joint swings forward on the skewed pivots: about a degree of castor, a third of camber (the shape of story 6).
+        Assert.InRange((castor.Value - castor.Drawn) / Minute, -75, -50);
+        Assert.InRange((Figure(answer, FigureKind.Camber, Side.Right) is var c ? c.Value - c.Drawn : 0) / Minute, 15, 35);
+        var main = castor.Contributions[0];
+        Assert.Equal((CornerPart.LowerRear, Side.Right), (main.What, main.Side));
+        Assert.True(Math.Abs(castor.Contributions.Sum(x => x.Amount) - (castor.Value - castor.Drawn)) < 0.2 * Minute);
+        var right = answer.Settings.Single(s => s.Side == Side.Right);
+        Assert.False(right.IsRestored);
+        Assert.True(right.Angles.Single(a => a.Kind == FigureKind.Castor).LeftOver < -20 * Minute);
+        Assert.Equal(Verdict.True, Figure(answer, FigureKind.Castor, Side.Left).Verdict);
+    }
+
+    [Fact]
+    public void WrongLever_PutsBumpSteerOutOnOneSide_AndNothingElse()
+    {
+        var answer = Of(DemoRoad.Fault.WrongLever);
+        Assert.Equal(Verdict.Out, answer.Verdict);
+        var wrong = answer.Figures.Where(f => f.Verdict == Verdict.Out).ToList();
+        Assert.Equal((FigureKind.BumpSteer, Side.Left), (wrong.Single().Kind, wrong.Single().Side!.Value));
+        Assert.Equal(CornerPart.Lever, wrong[0].Contributions[0].What);
+        Assert.Equal(Verdict.True, Figure(answer, FigureKind.Camber, Side.Left).Verdict);
+        Assert.Contains("Nothing here adjusts bump steer", answer.Headline, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void HarmlessEighth_IsTrueOnTheRoad()
+    {
+        var answer = Of(DemoRoad.Fault.HarmlessEighth);
+        Assert.Equal(Verdict.True, answer.Verdict);
+        var wheelbase = Figure(answer, FigureKind.Wheelbase, Side.Left);
+        Assert.Equal(0.125 * 0.0254, wheelbase.Value - wheelbase.Drawn, 1e-9);
+        Assert.Equal(0, answer.Figures.Single(f => f.Kind == FigureKind.Thrust).Value, 1e-12);
+    }
+
+    [Fact]
+    public void LinearAndTrials_AgreeOnTheDemo()
+    {
+        // JCGM 101:2008, clause 8, at one significant digit.
+        var answer = RoadInspection.Of(DemoRoad.Car(DemoRoad.Fault.BentMount), MeasuredPlaces.None, trials: 20_000);
+        Assert.NotEmpty(answer.Trials);
+        Assert.All(answer.Trials, t => Assert.True(t.Agrees, t.ToString()));
+    }
+
+    [Fact]
+    public void LinearAndTrials_DisagreeWhereTheRoadIsBent_AndThatIsFlagged()
+    {
+        // A lower pivot unsure by an inch: the joint then swings along an arc, which no slope shows.
+        var car = DemoRoad.Car(DemoRoad.Fault.None);
+        var parts = car.Road!.Parts.Select(p => p is { Part: CornerPart.LowerRear, Side: Side.Left } ? p with { Sigma = Inch(1) } : p);
+        var answer = RoadInspection.Of(car with { Road = car.Road with { Parts = [.. parts] } }, MeasuredPlaces.None, trials: 20_000);
+        Assert.False(answer.Trials.Single(t => t is { Kind: FigureKind.Camber, Side: Side.Left }).Agrees);
+        Assert.True(answer.Trials.Single(t => t is { Kind: FigureKind.Camber, Side: Side.Right }).Agrees);
+        Assert.Contains("do NOT agree; go by the trials", RoadText.Of(answer, RoadDisplay.Of(car)), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void NothingMeasured_GivesNoVerdict_AndSaysWhatIsWorthMeasuring()
+    {
+        var car = DemoRoad.Car(DemoRoad.Fault.None);
+        var answer = RoadInspection.Of(car with { Road = car.Road! with { Parts = [] } }, MeasuredPlaces.None);
+        Assert.Equal(Verdict.CannotTellYet, answer.Verdict);
+        Assert.NotEmpty(answer.Unmeasured);
+        Assert.Contains(answer.Assumed, a => a.StartsWith("Not measured on the left and taken as drawn", StringComparison.Ordinal));
+        Assert.All(answer.Figures.Where(f => f.Kind == FigureKind.Camber), f => Assert.Equal(f.U, f.UUnmeasured, 1e-15));
+    }
+
+    [Fact]
+    public void NothingDrawn_SaysWhatIsMissing()
+    {
+        var answer = RoadInspection.Of(CarFile.Named("empty", Engine.Lengths.LengthUnit.Inch), MeasuredPlaces.None);
+        Assert.Equal(Verdict.CannotTellYet, answer.Verdict);
+        Assert.Equal(2, answer.Missing.Count);
+        Assert.Empty(answer.Figures);
+        Assert.NotEmpty(answer.Cautions);
+    }
+
+    [Fact]
+    public void AMissingPlace_IsNamed_NotTakenAsZero()
+    {
+        var car = DemoRoad.Car(DemoRoad.Fault.None);
+        var front = car.Road!.Front! with { UpperJoint = null, WheelCentre = new Place(Inch(87), Inch(26.5m), null) };
+        var answer = RoadInspection.Of(car with { Road = car.Road with { Front = front } }, MeasuredPlaces.None);
+        Assert.Contains("The place of the upper outer joint is not told.", answer.Missing);
+        Assert.Contains(
+            answer.Missing,
+            m => m.StartsWith("The place of the front wheel centre is told only in part", StringComparison.Ordinal)
+        );
+        Assert.DoesNotContain(answer.Figures, f => f.Kind == FigureKind.Camber);
+    }
+
+    [Fact]
+    public void FloorsDeviations_AreTaken_OutboardOnEitherSide()
+    {
+        // Both lower rear pivots 2 mm to the car's LEFT: outboard on the left, inboard on the right.
+        var car = DemoRoad.Car(DemoRoad.Fault.None);
+        var measured = MeasuredPlaces.Of(
+            [new("C.L", 1, 14.5 * 0.0254, 0.002), new("C.R", 1, -14.5 * 0.0254, 0.002)],
+            new double[,]
+            {
+                { 1e-6, 0 },
+                { 0, 1e-6 },
+            }
+        );
+        var parts = car.Road!.Parts.Where(p => p.Part != CornerPart.LowerRear).ToList();
+        var answer = RoadInspection.Of(car with { Road = car.Road with { Parts = parts } }, measured);
+        var (left, right) = (Figure(answer, FigureKind.Camber, Side.Left), Figure(answer, FigureKind.Camber, Side.Right));
+        Assert.True(left.Value < left.Drawn);
+        Assert.True(right.Value > right.Drawn);
+        Assert.Equal(left.Value - left.Drawn, right.Drawn - right.Value, Minute); // the arcs bend by half a minute
+        Assert.Contains(answer.Assumed, a => a.Contains("is not measured fore and aft and in height", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void SharedUncertainty_CancelsInTheSplit()
+    {
+        // Both pivots unsure by 2 mm together (the floor's own tilt, say): each camber is unsure, their difference hardly.
+        RoadFigure Split(double shared)
+        {
+            var car = DemoRoad.Car(DemoRoad.Fault.None);
+            var measured = MeasuredPlaces.Of(
+                [new("K.L", 1, 0.4, 0), new("K.R", 1, -0.4, 0)],
+                new double[,]
+                {
+                    { 4e-6, shared },
+                    { shared, 4e-6 },
+                }
+            );
+            var parts = car.Road!.Parts.Where(p => p.Part != CornerPart.UpperFront).ToList();
+            var unmeasured = new UnmeasuredAllowance(Inch(0.0001m), null, null);
+            var road = car.Road with { Parts = parts, Unmeasured = unmeasured };
+            return RoadInspection.Of(car with { Road = road }, measured).Figures.Single(f => f.Kind == FigureKind.CamberSplit);
+        }
+
+        // Outboard on the left and inboard on the right: what they share in the car's axes counts opposite on the two sides.
+        Assert.True(Split(-4e-6).U < 0.5 * Split(0).U);
+        Assert.True(Split(4e-6).U > 1.3 * Split(0).U);
+    }
+
+    [Fact]
+    public void WithoutBookPlaces_TheMeanOfBothSidesStands_AndIsSaid()
+    {
+        var car = DemoRoad.Car(DemoRoad.Fault.None);
+        var points = car.Frame.Points.Select(p => p.Id.StartsWith('K') ? p with { Nominal = null } : p).ToList();
+        var measured = MeasuredPlaces.Of(
+            [
+                new("K.L", 0, 91 * 0.0254, 0),
+                new("K.L", 1, 16.6 * 0.0254, 0.1 * 0.0254),
+                new("K.L", 2, 17.5 * 0.0254, 0),
+                new("K.R", 0, 91 * 0.0254, 0),
+                new("K.R", 1, -16.4 * 0.0254, 0.1 * 0.0254),
+                new("K.R", 2, 17.5 * 0.0254, 0),
+            ],
+            new double[6, 6]
+        );
+        var parts = car.Road!.Parts.Where(p => p.Part != CornerPart.UpperFront).ToList();
+        var answer = RoadInspection.Of(car with { Frame = new Frame(points, null), Road = car.Road with { Parts = parts } }, measured);
+        Assert.Contains(answer.Assumed, a => a.Contains("the mean of both sides stands for the drawing", StringComparison.Ordinal));
+        var (left, right) = (Figure(answer, FigureKind.Camber, Side.Left), Figure(answer, FigureKind.Camber, Side.Right));
+        Assert.Equal(left.Drawn, right.Drawn, 1e-12);
+        Assert.True(left.Value > left.Drawn && right.Value < right.Drawn);
+    }
+
+    [Fact]
+    public void BeyondReach_IsSaidInWords()
+    {
+        var car = DemoRoad.Car(DemoRoad.Fault.None);
+        var road = car.Road! with { Front = car.Road!.Front! with { Bump = Inch(14) } };
+        var answer = RoadInspection.Of(car with { Road = road }, MeasuredPlaces.None);
+        Assert.Contains(
+            answer.Missing,
+            m =>
+                m.Contains("is beyond reach", StringComparison.Ordinal) && m.StartsWith("Left, as drawn: bump of", StringComparison.Ordinal)
+        );
+        Assert.NotEmpty(answer.FoundCurves[Side.Left]);
+        Assert.NotEqual(Verdict.True, answer.Verdict);
+    }
+
+    [Fact]
+    public void APartThatMakesNoSense_DoesNotGoTogether_InWords()
+    {
+        var car = DemoRoad.Car(DemoRoad.Fault.None);
+        var part = new PartDeviation("x", CornerPart.UpperArm, Side.Left, [new(PartQuantity.FrontHalf, Inch(-7), null)]);
+        var answer = RoadInspection.Of(car with { Road = car.Road! with { Parts = [part] } }, MeasuredPlaces.None);
+        Assert.Contains(
+            answer.Missing,
+            m => m.StartsWith("As found, the left front corner does not go together", StringComparison.Ordinal)
+        );
+        Assert.DoesNotContain(answer.Figures, f => f is { Kind: FigureKind.Camber, Side: Side.Left });
+        Assert.Contains(answer.Figures, f => f is { Kind: FigureKind.Camber, Side: Side.Right });
+    }
+
+    [Fact]
+    public void OnePieceArm_OnPivotsTooFarApart_IsNotToBeForced()
+    {
+        var car = DemoRoad.Car(DemoRoad.Fault.None);
+        var parts = car.Road!.Parts.Where(p => p is not { Part: CornerPart.LowerFront, Side: Side.Left });
+        var part = new PartDeviation("x", CornerPart.LowerFront, Side.Left, [new(PartQuantity.Forward, Inch(0.2m), null)]);
+        var front = car.Road.Front! with { LowerArm = Engine.Linkage.ArmMake.OnePiece };
+        var answer = RoadInspection.Of(car with { Road = car.Road with { Front = front, Parts = [.. parts, part] } }, MeasuredPlaces.None);
+        Assert.Contains(
+            answer.Assumed,
+            a => a.StartsWith("The left lower arm's pivots are 0.20 in further apart", StringComparison.Ordinal)
+        );
+    }
+
+    [Fact]
+    public void JsonAndText_CarryVerdictFiguresAndCautions()
+    {
+        var car = DemoRoad.Car(DemoRoad.Fault.BentMount);
+        var answer = RoadInspection.Of(car, MeasuredPlaces.None, trials: 100);
+        using var json = System.Text.Json.JsonDocument.Parse(RoadAnswerJson.Bytes(answer));
+        var root = json.RootElement;
+        Assert.Equal("out", root.GetProperty("overall").GetProperty("verdict").GetString());
+        var castor = root.GetProperty("figures")
+            .EnumerateArray()
+            .Single(f => f.GetProperty("figure").GetString() == "castor" && f.GetProperty("side").GetString() == "R");
+        Assert.Equal("degree", castor.GetProperty("unit").GetString());
+        Assert.InRange(castor.GetProperty("value").GetDouble(), 2.7, 3.2);
+        Assert.Equal(answer.Cautions.Count, root.GetProperty("cautions").GetArrayLength());
+        var text = RoadText.Of(answer, RoadDisplay.Of(car));
+        Assert.StartsWith("Out: ", text, StringComparison.Ordinal);
+        Assert.Contains("competent person", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("roadworthy", text, StringComparison.OrdinalIgnoreCase);
+        Assert.DoesNotContain(" safe", text, StringComparison.OrdinalIgnoreCase);
+    }
+
+    private static RoadAnswer Of(DemoRoad.Fault fault) => RoadInspection.Of(DemoRoad.Car(fault), MeasuredPlaces.None);
+
+    private static RoadFigure Figure(RoadAnswer answer, FigureKind kind, Side side) =>
+        answer.Figures.Single(f => f.Kind == kind && f.Side == side);
+}
