@@ -85,7 +85,7 @@ public sealed class RoadJourneys(Browser browser) : IClassFixture<Browser>
     {
         var folder = Directory.CreateTempSubdirectory("plumbmark-road-").FullName;
         var file = Path.Combine(folder, "car.json");
-        await File.WriteAllBytesAsync(file, CarFileWriter.Write(DemoRoad.Car(fault)));
+        await File.WriteAllBytesAsync(file, CarFileWriter.Write(DemoRoad.Car(fault)), TestContext.Current.CancellationToken);
         var run = await AppProcess.Run(folder, "road", file, "--json");
         Assert.Equal(code, run.Code);
         using var json = System.Text.Json.JsonDocument.Parse(run.Results);
