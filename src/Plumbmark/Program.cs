@@ -17,6 +17,9 @@ var root = new RootCommand("Is this frame true, is this part straight, and what 
     ExportVerb.Command(output),
     SchemaVerb.Command(output),
     SheetVerb.Command(output),
+    BackupVerb.Command(output),
+    RestoreVerb.Command(output),
+    ClubVerb.Command(output),
     ExtractVerb.Command(output),
     AddReadingsVerb.Command(output),
 };
