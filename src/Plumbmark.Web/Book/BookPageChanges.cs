@@ -71,7 +71,9 @@ internal static class BookPageChanges
     {
         var faults = new FieldFaults();
         var attributes = new List<CarAttribute>();
-        foreach (var item in (request.OptionalText("fitted", faults, most: 500) ?? "").Split([';', '\n'], StringSplitOptions.RemoveEmptyEntries))
+        foreach (
+            var item in (request.OptionalText("fitted", faults, most: 500) ?? "").Split([';', '\n'], StringSplitOptions.RemoveEmptyEntries)
+        )
         {
             var parts = item.Split(':', 2, StringSplitOptions.TrimEntries);
             if (parts.Length < 2 || parts[0].Length == 0 || parts[1].Length == 0)

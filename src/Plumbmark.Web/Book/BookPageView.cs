@@ -24,7 +24,11 @@ public sealed record BookPageView(OpenCar Car, PageReport Report, IReadOnlyList<
         return new BookPageView(
             request.Car,
             new PageReport(page, BookChecks.Of(page)),
-            [.. page.Dimensions.Select(d => FigureLine.Of(page, d, AppliesTo.All([page.AppliesTo.Fits(serial, fitted), d.AppliesTo.Fits(serial, fitted)])))]
+            [
+                .. page.Dimensions.Select(d =>
+                    FigureLine.Of(page, d, AppliesTo.All([page.AppliesTo.Fits(serial, fitted), d.AppliesTo.Fits(serial, fitted)]))
+                ),
+            ]
         );
     }
 }

@@ -24,5 +24,6 @@ public static class BookRoom
         routes.CarChange("book-nominals", BookPageChanges.FillNominals);
     }
 
-    internal static Microsoft.AspNetCore.Http.IResult NoPage() => Show.NotFound("There is no such page or figure in the book. It may have been taken away.");
+    internal static Microsoft.AspNetCore.Http.IResult NoPage() =>
+        Show.NotFound("There is no such page or figure in the book. It may have been taken away.");
 }

@@ -24,7 +24,7 @@ public sealed record FigureView(
 
     /// <summary>What can be said of a figure.</summary>
     public static IReadOnlyList<(string Value, string Text)> Judgements { get; } =
-        [("doubted", "doubted: leave it out"), ("corrected", "corrected: use another value"), ("printed", "taken as printed")];
+    [("doubted", "doubted: leave it out"), ("corrected", "corrected: use another value"), ("printed", "taken as printed")];
 
     /// <summary>The view for a request, its figure named by the address or by the form; null when there is none.</summary>
     public static FigureView? Of(CarRequest request, FieldFaults? faults = null)
@@ -42,5 +42,6 @@ public sealed record FigureView(
             : null;
     }
 
-    internal static string Given(CarRequest request, string name) => request.Field(name) is { Length: > 0 } sent ? sent : request.Query(name);
+    internal static string Given(CarRequest request, string name) =>
+        request.Field(name) is { Length: > 0 } sent ? sent : request.Query(name);
 }
