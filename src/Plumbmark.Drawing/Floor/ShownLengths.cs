@@ -4,7 +4,7 @@ using Plumbmark.Inspection.Car;
 namespace Plumbmark.Drawing.Floor;
 
 /// <summary>How computed lengths of a car are written on drawings and sheets: in its unit, no finer than its finest tool for a frame reads; a caliper is for loose parts.</summary>
-internal static class ShownLengths
+public static class ShownLengths
 {
     /// <summary>The display; 1/16 in or 1 mm when no tool tells its division.</summary>
     public static LengthDisplay Of(CarFile car)

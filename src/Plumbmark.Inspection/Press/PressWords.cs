@@ -21,6 +21,9 @@ public sealed class PressWords
     /// <summary>A computed length without its unit, for an axis that names it.</summary>
     public string Number(double metres) => _show.Number(metres);
 
+    /// <summary>One of the unit shown, in metres.</summary>
+    public double UnitMetres => _show.Unit == LengthUnit.Inch ? 0.0254 : 0.001;
+
     /// <summary>The unit shown: in or mm.</summary>
     public string Unit => _show.Unit == LengthUnit.Inch ? "in" : "mm";
 
