@@ -1,5 +1,6 @@
 using System.Text;
 using CsCheck;
+using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Bench;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Testing;
@@ -77,7 +78,7 @@ public sealed class ClubFileLaws
     [Fact]
     public void Serial_GoesAlongOnlyWhenChosen()
     {
-        var car = CarFile.Named("x", 0) with { Car = new CarIdentity("x", "TX 00417") };
+        var car = CarFile.Named("x", LengthUnit.Millimetre) with { Car = new CarIdentity("x", "TX 00417") };
         Assert.Equal("TX 00417", ClubFile.Of(car, keepsSerial: true).Car.Serial);
         Assert.Equal("Tern, late", ClubFile.Of(car, "Tern, late").Car.Name);
         Assert.Equal(ClubFile.UsualName, ClubFile.Of(car).Car.Name);
