@@ -70,10 +70,15 @@ public class BookPasteTests
                 LengthUnit.Inch
             )
         );
-        Assert.Equal(
-            ["Row 2, to: Both points ", "Row 3, kind: Found “tall”", "Row 4, value: Found “33 B”; a scan often", "Row 6, value: "],
-            refused.Faults.Select((f, i) => f.ToString()[..new[] { 23, 25, 39, 14 }[i]])
-        );
+        string[] expected =
+        [
+            "Row 2, to: Both points",
+            "Row 3, kind: Found “tall”",
+            "Row 4, value: Found “33 B”; a scan often",
+            "Row 6, value: ",
+        ];
+        Assert.Equal(expected.Length, refused.Faults.Count);
+        Assert.All(refused.Faults.Zip(expected), f => Assert.StartsWith(f.Second, f.First.ToString(), StringComparison.Ordinal));
     }
 
     [Theory]
