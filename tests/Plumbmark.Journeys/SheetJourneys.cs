@@ -56,7 +56,13 @@ public sealed class SheetJourneys(Browser browser) : IClassFixture<Browser>
         Assert.Contains(answer.GetProperty("overall").GetProperty("verdict").GetString()!, text, StringComparison.Ordinal);
         // The demo's finest tool for a frame reads 1/32 in.
         var display = new LengthDisplay(Length.FromFraction(0, 1, 32, LengthUnit.Inch));
-        foreach (var pair in answer.GetProperty("pairs").EnumerateArray())
+        var pairs = answer
+            .GetProperty("pairs")
+            .EnumerateArray()
+            .Where(p => p.GetProperty("sideShift").ValueKind == JsonValueKind.Number)
+            .ToList();
+        Assert.True(pairs.Count >= 4);
+        foreach (var pair in pairs)
         {
             var shift = display.Number(Math.Abs(pair.GetProperty("sideShift").GetDouble()) / 1000);
             Assert.Contains(shift, text, StringComparison.Ordinal);

@@ -56,12 +56,14 @@ public static class FrameSheet
 
     private static IEnumerable<Block> Beside(FloorAnswer answer)
     {
-        foreach (var block in List("Why", answer.Overall.Why, MostBesideTheDrawing + 2))
+        // What is doubted is told once, under its own heading, though it may be a reason and the next reading as well.
+        var doubted = answer.Suspects.Select(s => s.Sentence).Distinct(StringComparer.Ordinal).ToList();
+        foreach (var block in List("Why", answer.Overall.Why.Except(doubted, StringComparer.Ordinal), MostBesideTheDrawing + 2))
         {
             yield return block;
         }
 
-        foreach (var block in List("Doubted readings", answer.Suspects.Select(s => s.Sentence), MostBesideTheDrawing))
+        foreach (var block in List("Doubted readings", doubted, MostBesideTheDrawing))
         {
             yield return block;
         }
@@ -71,7 +73,13 @@ public static class FrameSheet
             yield return block;
         }
 
-        foreach (var block in List("Measure next", answer.Next.Select(n => n.Sentence), MostBesideTheDrawing))
+        foreach (
+            var block in List(
+                "Measure next",
+                answer.Next.Select(n => n.Sentence).Except(doubted, StringComparer.Ordinal),
+                MostBesideTheDrawing
+            )
+        )
         {
             yield return block;
         }

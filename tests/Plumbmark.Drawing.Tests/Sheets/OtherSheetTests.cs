@@ -21,8 +21,10 @@ public sealed class OtherSheetTests
         Assert.Contains("5/8 in to the left", pdf.All, StringComparison.Ordinal);
         Assert.Contains("Measure from", pdf.All, StringComparison.Ordinal);
         Assert.Contains("the readings name this point as the bent one", pdf.All, StringComparison.Ordinal);
-        // Not the shop's business.
-        Assert.DoesNotContain("doubted", pdf.All, StringComparison.Ordinal);
+        // A doubted reading is a reason to wait; what to measure next is not the shop's business.
+        Assert.Contains("A reading is doubted.", pdf.All, StringComparison.Ordinal);
+        var sure = PdfText.Of(WorkshopSheet.Pdf(InventedFrame.Car, InventedFrame.Answer with { Suspects = [] }, s_options));
+        Assert.DoesNotContain("doubted", sure.All, StringComparison.Ordinal);
         Assert.DoesNotContain("measure next", pdf.All, StringComparison.Ordinal);
     }
 
