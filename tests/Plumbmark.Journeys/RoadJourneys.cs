@@ -31,6 +31,12 @@ public sealed class RoadJourneys(Browser browser) : IClassFixture<Browser>
             }
         )
         {
+            // In the dark only what has pictures and what has the most fields.
+            if (dark && path is not ("road" or "road/wheels?kind=stringGaps"))
+            {
+                continue;
+            }
+
             await page.GotoAsync($"/cars/1/{path}");
             await page.IsFitToUse();
             await page.Picture(
@@ -79,7 +85,7 @@ public sealed class RoadJourneys(Browser browser) : IClassFixture<Browser>
     {
         var folder = Directory.CreateTempSubdirectory("plumbmark-road-").FullName;
         var file = Path.Combine(folder, "car.json");
-        await File.WriteAllBytesAsync(file, CarFileWriter.Write(DemoRoad.Car(fault)));
+        await File.WriteAllBytesAsync(file, CarFileWriter.Write(DemoRoad.Car(fault)), TestContext.Current.CancellationToken);
         var run = await AppProcess.Run(folder, "road", file, "--json");
         Assert.Equal(code, run.Code);
         using var json = System.Text.Json.JsonDocument.Parse(run.Results);

@@ -19,7 +19,7 @@ public static class WorkshopSheet
     {
         var moves = WorkshopMoves.Of(car, answer);
         var whole = WholeFrame(answer).ToList();
-        var plan = FloorPlanDrawing.Of(Quiet(car), Quiet(answer), new FloorDrawingOptions(TallestFrame: 330));
+        var plan = FloorPlanDrawing.Of(Quiet(car), Quiet(answer), new FloorDrawingOptions(Width: FrameSheet.PaperWidth, TallestFrame: 400));
         yield return new SpaceBlock(6);
         yield return new ColumnsBlock([new PictureBlock(plan, 400)], [.. Summary(answer, moves, whole)], 0.5);
         if (moves.Count > 0)

@@ -15,9 +15,12 @@ internal static partial class ScannedText
             ? $"Found “{text.Trim()}”; a scan often makes a letter of a digit (l or I of 1, O of 0). Look at the page and write the number."
         : null;
 
-    [GeneratedRegex(@"^\s*([0-9]+[\s-]*)?B\s*(in|""|″)?\s*$", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"^\s*([0-9]+[\s-]*)?B\s*(in|""|″)?\s*$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]
     private static partial Regex LostEighth();
 
-    [GeneratedRegex(@"^\s*(?=.*[0-9])(?=.*[lIO|])[0-9lIO|\s./-]+(in|mm|""|″)?\s*$", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(
+        @"^\s*(?=.*[0-9])(?=.*[lIO|])[0-9lIO|\s./-]+(in|mm|""|″)?\s*$",
+        RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture
+    )]
     private static partial Regex LetterForDigit();
 }

@@ -36,7 +36,6 @@ public static class DemoBook
                 Along(stations[0], stations[^1]) with
                 {
                     Id = "a-h overall",
-                    IsBothSides = false,
                 },
                 .. stations.Select(Width),
                 .. stations.Select(Height),

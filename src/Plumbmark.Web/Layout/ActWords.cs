@@ -38,6 +38,11 @@ public static class ActWords
             Act.BenchMeasureWithdrawn a => $"{a.Part}, measure {a.Id} taken back: {a.Reason}",
             Act.VariantDescribed a => $"type {a.Variant.Name} described",
             Act.VariantRemoved a => $"type {a.Id} struck out",
+            Act.BookPagePut a => $"book page {Quoted(a.Page.Title)} put with the car, {a.Page.Dimensions.Count} figures",
+            Act.BookPageRemoved a => $"book page {a.Id} taken away",
+            Act.FigureJudged a => $"figure {a.Dimension} of book page {a.Page}: {a.Status.Words.TrimEnd('.')}",
+            Act.FigureMeasured a => $"figure {a.Dimension} of book page {a.Page} measured on {a.Evidence.Car}",
+            Act.CarFitted => "what the car is fitted with told",
             Act.Undone => "undone",
             _ => "something of another room",
         };

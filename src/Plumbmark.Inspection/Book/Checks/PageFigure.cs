@@ -8,6 +8,9 @@ namespace Plumbmark.Inspection.Book.Checks;
 /// <param name="Value">The length that is used: printed, or corrected.</param>
 internal sealed record PageFigure(BookDimension Dimension, Length Value)
 {
+    /// <summary>No figure: what holds because the drawing is symmetrical.</summary>
+    public static PageFigure BySymmetry { get; } = new(new BookDimension("", new BookSubject.Named("symmetry")), Length.FromInches(0));
+
     public string Id => Dimension.Id;
 
     public double Metres => Value.Metres;

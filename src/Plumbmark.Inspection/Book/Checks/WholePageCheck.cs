@@ -23,7 +23,7 @@ internal static class WholePageCheck
             .Select(f => f.Slips[0].Dimension)
             .ToHashSet(StringComparer.Ordinal);
         IReadOnlyList<PageFigure> figures = [.. all.Where(f => !found.Contains(f.Id))];
-        var network = BookNetwork.Of(figures);
+        var network = BookNetwork.ForChecking(figures);
         if (network.Network.Observations.Count == 0 || NetworkAdjustment.Solve(network.Network).FitOrNull is not { } fit || Agrees(fit))
         {
             yield break;
@@ -94,7 +94,7 @@ internal static class WholePageCheck
     private static (PageFigure Figure, double Metres, double? OtherSenseMetres)? Without(IReadOnlyList<PageFigure> figures, string id)
     {
         var figure = figures.First(f => f.Id == id);
-        var rest = BookNetwork.Of([.. figures.Where(f => f.Id != id)]);
+        var rest = BookNetwork.Of([.. figures.Where(f => f.Id != id)], _ => null);
         return
             rest.Network.Observations.Count > 0
             && NetworkAdjustment.Solve(rest.Network).FitOrNull is { } fit
