@@ -5,7 +5,7 @@ var simulations = new Dictionary<string, Action<TextWriter>>(StringComparer.Ordi
 {
     ["bench"] = BenchSimulation.Run,
     ["blunders"] = BlunderSimulation.Run,
-    ["floor"] = _ => FloorSimulation.Run(args.Length > 1 ? int.Parse(args[1]) : 2000),
+    ["floor"] = output => FloorSimulation.Run(output, args.Length > 1 ? int.Parse(args[1]) : 2000),
     ["press"] = PressSimulation.Run,
     ["road"] = RoadSimulation.Run,
     ["speed"] = Speed.Run,
