@@ -3,7 +3,7 @@ using Microsoft.Playwright;
 namespace Plumbmark.Journeys;
 
 /// <summary>Loose parts in a real browser: which lever is the wrong one, and a new part from the box to an answer.</summary>
-public sealed class BenchJourneys(Browser browser) : IClassFixture<Browser>
+public sealed class BenchJourneys(Browser browser)
 {
     [Fact]
     public async Task DemoParts_TheWrongLeverIsFoundAndNotCalledBent()

@@ -3,7 +3,7 @@ using Microsoft.Playwright;
 namespace Plumbmark.Journeys;
 
 /// <summary>The book in a real browser without script: a misprint is seen, looked at and corrected; every page is fit to use.</summary>
-public sealed class BookJourneys(Browser browser) : IClassFixture<Browser>
+public sealed class BookJourneys(Browser browser)
 {
     [Theory]
     [InlineData(false)]

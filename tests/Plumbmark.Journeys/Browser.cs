@@ -1,4 +1,7 @@
 using Microsoft.Playwright;
+using Plumbmark.Journeys;
+
+[assembly: AssemblyFixture(typeof(Browser))]
 
 namespace Plumbmark.Journeys;
 

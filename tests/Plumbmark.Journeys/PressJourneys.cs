@@ -4,7 +4,7 @@ using Plumbmark.Testing;
 namespace Plumbmark.Journeys;
 
 /// <summary>A bent arm from the first question to the last crack test, on a phone of 360 px, with script and without; and a part that is refused.</summary>
-public sealed class PressJourneys(Browser browser) : IClassFixture<Browser>
+public sealed class PressJourneys(Browser browser)
 {
     private static readonly string[] s_questions = ["cracked", "kinked", "torn", "corroded", "welded", "heated", "pressedBefore"];
 

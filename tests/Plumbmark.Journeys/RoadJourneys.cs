@@ -5,7 +5,7 @@ using Plumbmark.Inspection.Demo;
 namespace Plumbmark.Journeys;
 
 /// <summary>What the wheels will do, in a real browser on a phone, and the same from the command line.</summary>
-public sealed class RoadJourneys(Browser browser) : IClassFixture<Browser>
+public sealed class RoadJourneys(Browser browser)
 {
     [Theory]
     [InlineData(false)]

@@ -6,7 +6,7 @@ using UglyToad.PdfPig;
 namespace Plumbmark.Journeys;
 
 /// <summary>Sheets and files from the command line and from the page: the same numbers everywhere, the same bytes for the same car.</summary>
-public sealed class SheetJourneys(Browser browser) : IClassFixture<Browser>
+public sealed class SheetJourneys(Browser browser)
 {
     private static readonly string[] s_sheets = ["frame", "workshop", "form", "parts", "press", "road"];
 
