@@ -2,7 +2,7 @@ using Microsoft.Playwright;
 
 namespace Plumbmark.Journeys;
 
-/// <summary>The book in a real browser without script: a misprint is seen, looked at and corrected; every page is fit to use.</summary>
+/// <summary>The book in a real browser: a misprint is seen, looked at and corrected; every page is fit to use.</summary>
 public sealed class BookJourneys(Browser browser) : IClassFixture<Browser>
 {
     [Theory]
@@ -11,7 +11,7 @@ public sealed class BookJourneys(Browser browser) : IClassFixture<Browser>
     public async Task AMisprint_IsSeenLookedAtAndCorrected(bool dark)
     {
         await using var app = await AppProcess.Start();
-        var page = await browser.Open(app, width: 360, script: false, dark: dark);
+        var page = await browser.Open(app, width: 360, dark: dark);
         await page.GotoAsync("/cars/1/book");
         await page.IsFitToUse();
         await page.Picture($"book-{(dark ? "dark" : "light")}");
