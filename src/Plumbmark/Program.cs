@@ -18,6 +18,9 @@ var root = new RootCommand("Is this frame true, is this part straight, and what 
     BookVerb.Command(output),
     SchemaVerb.Command(output),
     SheetVerb.Command(output),
+    BackupVerb.Command(output),
+    RestoreVerb.Command(output),
+    ClubVerb.Command(output),
     ExtractVerb.Command(output),
     AddReadingsVerb.Command(output),
 };

@@ -81,6 +81,22 @@ public sealed class SheetJourneys(Browser browser) : IClassFixture<Browser>
         Directory.Delete(folder, recursive: true);
     }
 
+    [Fact]
+    public async Task Backup_RestoredElsewhere_IsTheSameShed()
+    {
+        var folder = await DemoFolder();
+        Assert.Equal(0, (await AppProcess.Run(folder, "import", "car.json", "--data", "here.db")).Code);
+        Assert.Equal(0, (await AppProcess.Run(folder, "backup", "-o", "all.backup", "--data", "here.db")).Code);
+        var (code, _, remarks) = await AppProcess.Run(folder, "restore", "all.backup", "--data", "there.db");
+        Assert.True(code == 0, remarks);
+        var (_, here, _) = await AppProcess.Run(folder, "export", "1", "--data", "here.db");
+        var (_, there, _) = await AppProcess.Run(folder, "export", "1", "--data", "there.db");
+        Assert.NotEmpty(here);
+        Assert.Equal(here, there);
+        Assert.Equal(2, (await AppProcess.Run(folder, "restore", "car.json", "--data", "there.db")).Code);
+        Directory.Delete(folder, recursive: true);
+    }
+
     [Theory]
     [InlineData(2, "sheet", "frame", "missing.json", "-o", "x.pdf")]
     [InlineData(64, "sheet", "nonsense", "car.json", "-o", "x.pdf")]

@@ -18,6 +18,9 @@ internal static partial class ScannedText
     [GeneratedRegex(@"^\s*([0-9]+[\s-]*)?B\s*(in|""|″)?\s*$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]
     private static partial Regex LostEighth();
 
-    [GeneratedRegex(@"^\s*(?=.*[0-9])(?=.*[lIO|])[0-9lIO|\s./-]+(in|mm|""|″)?\s*$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]
+    [GeneratedRegex(
+        @"^\s*(?=.*[0-9])(?=.*[lIO|])[0-9lIO|\s./-]+(in|mm|""|″)?\s*$",
+        RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture
+    )]
     private static partial Regex LetterForDigit();
 }

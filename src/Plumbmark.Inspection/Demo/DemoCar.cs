@@ -41,6 +41,7 @@ public static class DemoCar
             Readings = [.. readings.Select((r, i) => r with { Id = $"r{i + 1}" })],
             Road = DemoRoad.OfDemoCar(),
             Parts = DemoParts.Section(),
+            Press = DemoPress.Jobs(),
             Book = new BookSection(DemoBook.Pages(), []),
         };
     }

@@ -28,6 +28,7 @@ public static class RoadInspection
         var display = RoadDisplay.Of(car);
         var model = RoadModel.Of(car, measured);
         FrontFit.Remark(model, display);
+        RearFit.Remark(model);
         var figures = RoadFigures.Of(model);
         var (wheels, wheelRemarks) = WheelCheck.Of(model.Section, display);
         var travel = FrontTravel.Of(model, display);

@@ -8,7 +8,7 @@ namespace Plumbmark.Inspection.Tests.Book;
 internal static class BookSamples
 {
     public static Amount Amount(string text) =>
-        AmountText.Read(text, LengthUnit.Inch, out var refusal) ?? throw new ArgumentException(refusal);
+        AmountText.Read(text, LengthUnit.Inch, out var refusal) ?? throw new ArgumentException(refusal, nameof(text));
 
     public static BookDimension Between(string id, string from, string to, string? value, LengthSense sense = LengthSense.Plan) =>
         new(id, new BookSubject.Between(from, to, sense)) { Value = value is null ? null : Amount(value) };

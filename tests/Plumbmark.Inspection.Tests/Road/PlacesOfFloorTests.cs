@@ -42,7 +42,9 @@ public class PlacesOfFloorTests
         // The lower pivots come from the Floor's readings, the levers from the owner's plate; the upper pivots nobody has measured.
         // The one inch that was not subtracted is taken back first.
         var demo = DemoCar.File();
-        var readings = demo.Readings.Select(r => r is Reading.Plan { From: "B.R", To: "E.L" } ? r with { Withdrawn = "started at 1 in" } : r);
+        var readings = demo.Readings.Select(r =>
+            r is Reading.Plan { From: "B.R", To: "E.L" } ? r with { Withdrawn = "started at 1 in" } : r
+        );
         var answer = RoadInspection.Of(demo with { Readings = [.. readings] });
         Assert.Contains(answer.Assumed, a => a.Contains("mean of both sides stands for the drawing", StringComparison.Ordinal));
         var steer = answer.Figures.Single(f => f is { Kind: FigureKind.BumpSteer, Side: Side.Left });

@@ -87,4 +87,41 @@ public sealed class ReadingFilesTests
         Assert.Equal(200, page.Status);
         Assert.Equal(car.File.Readings, app.Journals.Car(car.Id)!.File.Readings);
     }
+
+    [Fact]
+    public async Task ClubFile_HasNoNameAndNoSerialUnlessChosen()
+    {
+        await using var app = await RunningApp.Start();
+        var car = app.Journals.Add(DemoCar.File());
+        var given = await app.Client.GetStringAsync($"/cars/{car.Id}/club-file", Stop);
+        Assert.DoesNotContain("QD 1047", given, StringComparison.Ordinal);
+        Assert.Contains("A car for comparison", given, StringComparison.Ordinal);
+        given = await app.Client.GetStringAsync($"/cars/{car.Id}/club-file?serial=yes&name=Ours", Stop);
+        Assert.Contains("QD 1047", given, StringComparison.Ordinal);
+        Assert.Contains("Ours", given, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Backup_ComesBackInAnotherShed()
+    {
+        await using var here = await RunningApp.Start();
+        here.Journals.Add(DemoCar.File());
+        var backup = await here.Client.GetByteArrayAsync("/backup", Stop);
+        await using var there = await RunningApp.Start();
+        var page = await there.Get("/");
+        using var form = new MultipartFormDataContent();
+        foreach (var (name, value) in page.Filled("/restores").Where(f => f.Key != "backup"))
+        {
+            form.Add(new StringContent(value), name);
+        }
+
+        form.Add(new ByteArrayContent(backup), "backup", "shed.backup");
+        var answer = await VisitedPage.Of(await there.Client.PostAsync("/restores", form, Stop));
+        Assert.Equal(200, answer.Status);
+        Assert.Contains("Quillorne Dipper", answer.Text, StringComparison.Ordinal);
+        Assert.Equal(
+            CarFileWriter.Write(here.Journals.Cars()[0].File),
+            CarFileWriter.Write(there.Journals.Cars().Single(c => c.File.Car.Serial == "QD 1047").File)
+        );
+    }
 }

@@ -30,13 +30,11 @@ internal static class DropTrials
             var own = k;
             var others = marks.Where((_, i) => i != own).ToList();
             var d = (X: marks[k].X - others.Average(m => m.X), Y: marks[k].Y - others.Average(m => m.Y));
-            var evidence = Evidence.Mean(
-                [
-                    .. BlunderPriors.PointSizesMetres.Select(t =>
-                        Math.Log(s / (s + t * t)) + 0.5 * (d.X * d.X + d.Y * d.Y) * (1 / s - 1 / (s + t * t))
-                    ),
-                ]
-            );
+            var evidence = Evidence.Mean([
+                .. BlunderPriors.PointSizesMetres.Select(t =>
+                    Math.Log(s / (s + t * t)) + 0.5 * (d.X * d.X + d.Y * d.Y) * (1 / s - 1 / (s + t * t))
+                ),
+            ]);
             var doubted =
                 k == 0
                     ? new Doubted(null, point, BlunderKind.PointOff, double.Hypot(d.X, d.Y), null)

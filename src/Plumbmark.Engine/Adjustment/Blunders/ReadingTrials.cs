@@ -43,7 +43,9 @@ internal sealed class ReadingTrials
             .GroupBy(m => m.Doubted)
             .Select(g => new Hypothesis(
                 [g.Key],
-                Evidence.Sum(g.Select(m => m.LogPrior + Evidence.Of(gain, s, m.Held.Difference, prediction.Variance(m.Held), m.FreeVariance))),
+                Evidence.Sum(
+                    g.Select(m => m.LogPrior + Evidence.Of(gain, s, m.Held.Difference, prediction.Variance(m.Held), m.FreeVariance))
+                ),
                 fit.ChiSquareProbability
             ))
             .ToList();
@@ -118,7 +120,8 @@ internal sealed class ReadingTrials
         }
     }
 
-    private static double LogPrior(BlunderKind kind, int sharedBy) => Math.Log(BlunderPriors.Reading * BlunderPriors.Share(kind) / sharedBy);
+    private static double LogPrior(BlunderKind kind, int sharedBy) =>
+        Math.Log(BlunderPriors.Reading * BlunderPriors.Share(kind) / sharedBy);
 
     // Of many meanings only a few can matter once the other reading is out too.
     private static List<Meaning> Plausible(Prediction prediction, IEnumerable<Meaning> meanings)
@@ -134,7 +137,12 @@ internal sealed class ReadingTrials
         return [.. scored.Where(m => m.Score > best - Negligible).Select(m => m.Meaning)];
     }
 
-    private IEnumerable<Hypothesis> Swapped(Observation first, Observation second, Prediction prediction, Func<Meaning, Meaning, double> logEvidence)
+    private IEnumerable<Hypothesis> Swapped(
+        Observation first,
+        Observation second,
+        Prediction prediction,
+        Func<Meaning, Meaning, double> logEvidence
+    )
     {
         if (first.GetType() != second.GetType())
         {
