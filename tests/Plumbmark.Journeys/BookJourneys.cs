@@ -11,7 +11,7 @@ public sealed class BookJourneys(Browser browser)
     public async Task AMisprint_IsSeenLookedAtAndCorrected(bool dark)
     {
         await using var app = await AppProcess.Start();
-        var page = await browser.Open(app, width: 360, script: false, dark: dark);
+        var page = await browser.Open(app, width: 360, dark: dark);
         await page.GotoAsync("/cars/1/book");
         await page.IsFitToUse();
         await page.Picture($"book-{(dark ? "dark" : "light")}");
