@@ -1,6 +1,7 @@
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor;
 using Plumbmark.Inspection.Floor.Comparing;
+using Plumbmark.Inspection.Floor.Doubts;
 using Plumbmark.Inspection.Floor.Measured;
 
 namespace Plumbmark.Inspection.Road;
@@ -14,7 +15,8 @@ internal static class PlacesOfFloor
     /// <summary>The places; none when the readings cannot be put together yet.</summary>
     public static MeasuredPlaces Of(CarFile car)
     {
-        if (FrameSolution.Of(car).Fit is not { } fit)
+        // What the Floor does not believe must not turn the wheels either.
+        if (FrameDoubts.Of(car, FrameSolution.Of(car)).Believed is not { } fit)
         {
             return MeasuredPlaces.None;
         }
