@@ -14,10 +14,16 @@ internal static class BlunderSimulation
 
     public static void Run(TextWriter output)
     {
-        output.WriteLine("One blunder in each survey (8 to 16 points); counted where its size exceeds the reading's minimal detectable bias.");
-        output.WriteLine("right: reading or point and kind; subject: reading or point right, kind not; wrong: another one named; open: several tied or none.");
+        output.WriteLine(
+            "One blunder in each survey (8 to 16 points); counted where its size exceeds the reading's minimal detectable bias."
+        );
+        output.WriteLine(
+            "right: reading or point and kind; subject: reading or point right, kind not; wrong: another one named; open: several tied or none."
+        );
         output.WriteLine();
-        output.WriteLine($"{"blunder", -28}{"counted", 8}{"right %", 9}{"subject %", 11}{"wrong %", 9}{"not told apart %", 18}{"silent %", 10}{"unexplained %", 15}{"ms", 7}");
+        output.WriteLine(
+            $"{"blunder", -28}{"counted", 8}{"right %", 9}{"subject %", 11}{"wrong %", 9}{"not told apart %", 18}{"silent %", 10}{"unexplained %", 15}{"ms", 7}"
+        );
         Row(output, "none", 1, (s, r) => new Planted("", BlunderKind.FreeAmount, 0, null));
         Row(output, "one inch", 2, (s, r) => Step(s, r, BlunderKind.OneInch, 0.0254));
         Row(output, "ten inches", 3, (s, r) => Step(s, r, BlunderKind.TenInches, 0.254));
@@ -35,7 +41,14 @@ internal static class BlunderSimulation
         Row(output, "inch and 100 mm together", 15, Two);
     }
 
-    private static void Row(TextWriter output, string name, int seed, Func<Survey, Random, Planted?> plant, bool hasDirect = false, int drops = 1)
+    private static void Row(
+        TextWriter output,
+        string name,
+        int seed,
+        Func<Survey, Random, Planted?> plant,
+        bool hasDirect = false,
+        int drops = 1
+    )
     {
         var (counted, right, subject, wrong, tied, silent, unexplained) = (0, 0, 0, 0, 0, 0, 0);
         var watch = new System.Diagnostics.Stopwatch();
@@ -43,7 +56,10 @@ internal static class BlunderSimulation
         {
             var random = new Random(1000 * seed + f);
             var survey = new Survey(random, hasDirect, drops);
-            if (NetworkAdjustment.Solve(survey.Network()).FitOrNull is not { } honest || Plant(survey, honest, random, plant) is not { } planted)
+            if (
+                NetworkAdjustment.Solve(survey.Network()).FitOrNull is not { } honest
+                || Plant(survey, honest, random, plant) is not { } planted
+            )
             {
                 continue;
             }
@@ -68,7 +84,9 @@ internal static class BlunderSimulation
                     wrong += isSubject ? 0 : 1;
                     if (Environment.GetEnvironmentVariable("SHOW") == name && !(isSubject && isKind))
                     {
-                        Console.Error.WriteLine($"{f}: planted {planted} named {names} {string.Join(',', best.Doubted.Select(d => $"{d.Kind} {d.SizeMetres * 1000:F2}"))} odds {best.Odds:F1} kind {best.KindOdds:F1}");
+                        Console.Error.WriteLine(
+                            $"{f}: planted {planted} named {names} {string.Join(',', best.Doubted.Select(d => $"{d.Kind} {d.SizeMetres * 1000:F2}"))} odds {best.Odds:F1} kind {best.KindOdds:F1}"
+                        );
                     }
 
                     break;
@@ -79,7 +97,9 @@ internal static class BlunderSimulation
                     unexplained++;
                     if (Environment.GetEnvironmentVariable("SHOW") == name)
                     {
-                        Console.Error.WriteLine($"{f}: planted {planted} unexplained fitP {u.Best[0].FitProbability} {u.Best[0].Doubted[0]}");
+                        Console.Error.WriteLine(
+                            $"{f}: planted {planted} unexplained fitP {u.Best[0].FitProbability} {u.Best[0].Doubted[0]}"
+                        );
                     }
 
                     break;
@@ -109,7 +129,9 @@ internal static class BlunderSimulation
         }
 
         var ids = planted.Subject.Split('+');
-        return ids.All(id => honest.Readings.FirstOrDefault(r => r.Id == id)?.MinimalDetectableMetres is { } m && Math.Abs(planted.SizeMetres) > m)
+        return ids.All(id =>
+            honest.Readings.FirstOrDefault(r => r.Id == id)?.MinimalDetectableMetres is { } m && Math.Abs(planted.SizeMetres) > m
+        )
             ? planted
             : null;
     }
@@ -120,7 +142,8 @@ internal static class BlunderSimulation
         var reading = plans[random.Next(plans.Count)];
         var sign = random.Next(2) == 0 ? 1 : -1;
         var typed = survey.Typed[reading.Id];
-        var step = typed.Unit == LengthUnit.Inch ? Length.FromInches((decimal)(size / 0.0254)) : Length.FromMillimetres((decimal)(size * 1000));
+        var step =
+            typed.Unit == LengthUnit.Inch ? Length.FromInches((decimal)(size / 0.0254)) : Length.FromMillimetres((decimal)(size * 1000));
         var entered = (sign > 0 ? typed + step : typed - step);
         entered = kind is BlunderKind.FreeAmount ? Rounded(entered, survey) : entered;
         if (entered <= Length.Zero)
@@ -161,7 +184,12 @@ internal static class BlunderSimulation
         var plans = survey.Readings.OfType<PlanDistance>().Where(o => o.From[..^2] != o.To[..^2]).ToList();
         var reading = plans[random.Next(plans.Count)];
         string Other(string id) => id[..^1] + (id[^1] == 'L' ? 'R' : 'L');
-        var (from, to) = random.Next(3) switch { 0 => (Other(reading.From), reading.To), 1 => (reading.From, Other(reading.To)), _ => (Other(reading.From), Other(reading.To)) };
+        var (from, to) = random.Next(3) switch
+        {
+            0 => (Other(reading.From), reading.To),
+            1 => (reading.From, Other(reading.To)),
+            _ => (Other(reading.From), Other(reading.To)),
+        };
         var entered = survey.ReadPlan(from, to);
         var size = Math.Abs(entered.Metres - reading.ValueMetres);
         survey.Enter(reading.Id, entered);
@@ -233,7 +261,8 @@ internal static class BlunderSimulation
     private static bool Step2(Survey survey, PlanDistance reading, double size)
     {
         var typed = survey.Typed[reading.Id];
-        var step = typed.Unit == LengthUnit.Inch ? Length.FromInches((decimal)(size / 0.0254)) : Length.FromMillimetres((decimal)(size * 1000));
+        var step =
+            typed.Unit == LengthUnit.Inch ? Length.FromInches((decimal)(size / 0.0254)) : Length.FromMillimetres((decimal)(size * 1000));
         survey.Enter(reading.Id, Retype(typed + step));
         return true;
     }

@@ -25,6 +25,7 @@ internal sealed class ReadingPlanner
     private readonly Limits _limits;
     private readonly NetworkFit? _fit;
     private readonly IReadOnlyList<Check> _known;
+
     // Like readings in the order in which they can be taken: a length is repeated only after its first.
     private readonly List<Queue<Candidate>> _candidates;
     private readonly HashSet<string> _dropped;
@@ -44,7 +45,10 @@ internal sealed class ReadingPlanner
         (_car, _fit, _known, _limits, _options) = (car, fit, known, limits, options);
         _design = NetworkDesign.Of(WithMarksAndTools(car, readings.Network), fit);
         _turnRadians = DesignFrame.Of(car.Frame.Points, _design, fit).TurnRadians;
-        _candidates = [.. Candidates.Of(car, readings).GroupBy(c => (c.From, c.To, c.Point, c.Kind == "drop")).Select(g => new Queue<Candidate>(g))];
+        _candidates =
+        [
+            .. Candidates.Of(car, readings).GroupBy(c => (c.From, c.To, c.Point, c.Kind == "drop")).Select(g => new Queue<Candidate>(g)),
+        ];
         _dropped = [.. car.StandingReadings.Where(r => r is Reading.Plan or Reading.Offset or Reading.Drop).SelectMany(r => r.Points)];
         _dropped.UnionWith(car.Frame.Points.Where(p => p.DropSigma is { } s && s == Engine.Lengths.Length.Zero).Select(p => p.Id));
     }

@@ -71,7 +71,9 @@ internal static class FrameBlindSpots
         var comparison = new GaussianComparison(contrasts.Values(), contrasts.Covariance(), contrasts.Lies());
         var shapes = DamageShapes.Of(frame).Where(s => !s.IsLookAlike && s.Form != DamageForm.Point).ToList();
         return shapes
-            .Select(shape => (shape.Form, shape.IsSymmetric, Seen: Noticed * comparison.UncertaintyAlone(contrasts.ChangesBy(shape.Moves[0]))))
+            .Select(shape =>
+                (shape.Form, shape.IsSymmetric, Seen: Noticed * comparison.UncertaintyAlone(contrasts.ChangesBy(shape.Moves[0])))
+            )
             .Where(s => !(s.IsSymmetric && double.IsInfinity(s.Seen)))
             .GroupBy(s => s.Form)
             .ToDictionary(g => g.Key, g => g.Max(s => s.Seen));
