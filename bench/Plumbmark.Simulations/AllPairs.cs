@@ -38,13 +38,14 @@ internal static class AllPairs
 
     private static Length Plan(FramePoint a, FramePoint b) =>
         Length.FromMillimetres(
-            (decimal)Math.Round(
-                1000
-                    * double.Hypot(
-                        a.Sketch!.X!.Value.Metres - b.Sketch!.X!.Value.Metres,
-                        a.Sketch.Y!.Value.Metres - b.Sketch.Y!.Value.Metres
-                    ),
-                3
-            )
+            (decimal)
+                Math.Round(
+                    1000
+                        * double.Hypot(
+                            a.Sketch!.X!.Value.Metres - b.Sketch!.X!.Value.Metres,
+                            a.Sketch.Y!.Value.Metres - b.Sketch.Y!.Value.Metres
+                        ),
+                    3
+                )
         );
 }

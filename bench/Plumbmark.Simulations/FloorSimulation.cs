@@ -21,13 +21,38 @@ internal static class FloorSimulation
         Row(output, frames, "sound", null, (_, d) => new TrueFrame(d));
         Row(output, frames, "sound, with book", null, (_, d) => new TrueFrame(d), s => s with { Book = true });
         Row(output, frames, "sound, no heights", null, (_, d) => new TrueFrame(d), s => s with { Heights = false });
-        Row(output, frames, "sidesway, step", "sidesway", (r, d) => new TrueFrame(d).Sidesway(r.Next(1, d.Stations.Count / 2), Sign(r) * Twice, false));
-        Row(output, frames, "sidesway, growing", "sidesway", (r, d) => new TrueFrame(d).Sidesway(r.Next(1, (d.Stations.Count - 1) / 2 + 1), Sign(r) * Twice, true));
+        Row(
+            output,
+            frames,
+            "sidesway, step",
+            "sidesway",
+            (r, d) => new TrueFrame(d).Sidesway(r.Next(1, d.Stations.Count / 2), Sign(r) * Twice, false)
+        );
+        Row(
+            output,
+            frames,
+            "sidesway, growing",
+            "sidesway",
+            (r, d) => new TrueFrame(d).Sidesway(r.Next(1, (d.Stations.Count - 1) / 2 + 1), Sign(r) * Twice, true)
+        );
         Row(output, frames, "diamond", "diamond", (r, d) => new TrueFrame(d).Diamond(Sign(r) * Twice));
         Row(output, frames, "mash", "mash", (r, d) => new TrueFrame(d).Mash(r.Next(1, d.Stations.Count / 2), r.Next(2) == 0, Twice));
         Row(output, frames, "twist", "twist", (r, d) => new TrueFrame(d).Twist(Sign(r) * Twice));
-        Row(output, frames, "sag of one rail", "sag", (r, d) => new TrueFrame(d).Sag(r.Next(2, d.Stations.Count - 2), Twice, r.Next(2) == 0));
-        Row(output, frames, "sag of both, with book", "sag", (r, d) => new TrueFrame(d).Sag(r.Next(2, d.Stations.Count - 2), Twice, null), s => s with { Book = true });
+        Row(
+            output,
+            frames,
+            "sag of one rail",
+            "sag",
+            (r, d) => new TrueFrame(d).Sag(r.Next(2, d.Stations.Count - 2), Twice, r.Next(2) == 0)
+        );
+        Row(
+            output,
+            frames,
+            "sag of both, with book",
+            "sag",
+            (r, d) => new TrueFrame(d).Sag(r.Next(2, d.Stations.Count - 2), Twice, null),
+            s => s with { Book = true }
+        );
         Row(output, frames, "one mount, by symmetry", "pair", Bent);
         Row(output, frames, "one mount, with book", "point", Bent, s => s with { Book = true });
         Row(output, frames, "twist and diamond", "twist", (r, d) => new TrueFrame(d).Twist(Sign(r) * Twice).Diamond(Sign(r) * Twice));
@@ -51,14 +76,25 @@ internal static class FloorSimulation
                     continue;
                 }
 
-                var car = SimulatedSurvey.Measure(new TrueFrame(design), new SurveyStyle { Drops = 1, Reach = 0, Heights = false }, random);
+                var car = SimulatedSurvey.Measure(
+                    new TrueFrame(design),
+                    new SurveyStyle
+                    {
+                        Drops = 1,
+                        Reach = 0,
+                        Heights = false,
+                    },
+                    random
+                );
                 shares.Add(AllPairs.Against(car with { Readings = [] }));
             }
 
             if (shares.Count > 0)
             {
                 var share = shares.Average(s => (double)s.Planned / s.All);
-                output.WriteLine($"{pairs, 5}   {shares.Average(s => s.All), 29:F1}   {shares.Average(s => s.Planned), 7:F1}   {100 * share, 4:F0}%");
+                output.WriteLine(
+                    $"{pairs, 5}   {shares.Average(s => s.All), 29:F1}   {shares.Average(s => s.Planned), 7:F1}   {100 * share, 4:F0}%"
+                );
             }
         }
     }

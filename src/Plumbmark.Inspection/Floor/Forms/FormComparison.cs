@@ -58,7 +58,7 @@ internal sealed class FormComparison
         _logPlaces = _shapes
             .Where((_, s) => EffectsOf(s).All(e => _effects.IsSeen(e)))
             .GroupBy(s => s.Form)
-            .ToDictionary(g => g.Key, g => Math.Log(g.Select(s => s.From).Distinct(StringComparer.Ordinal).Count()) / 2);
+            .ToDictionary(g => g.Key, g => Math.Log(g.Count()) / 2);
     }
 
     /// <summary>All explanations worth keeping, most believed first; nothing at all is one of them. Empty when there is nothing to compare.</summary>
