@@ -9,10 +9,17 @@ public class GaussianComparisonLaws
 
     // Millimetres in metres, as everywhere on a frame.
     private static readonly Gen<double[]> s_values = Gen.Double[-5e-3, 5e-3].Array[Values];
-    private static readonly Gen<double[]> s_column = Gen.Double[-1, 1].Array[Values];
+
+    // In thousandths and not nothing: a column of 1e-75 is no effect at all, and none is what the fit rightly answers to it.
+    private static readonly Gen<double[]> s_column = Gen.Int[-1000, 1000].Select(i => i / 1000.0).Array[Values].Where(c => Dot(c, c) > 0.1);
     private static readonly Gen<double[,]> s_covariance = Gen.Double[-1e-3, 1e-3].Array2D[Values, Values].Select(Positive);
 
-    private static Gen<(double[] R, double[,] V, double[] N, double[] D)> s_case => Gen.Select(s_values, s_covariance, s_column, s_column);
+    // An effect along the nuisance cannot be told from it, and nearly along it only with fewer digits.
+    private static Gen<(double[] R, double[,] V, double[] N, double[] D)> s_case =>
+        Gen.Select(s_values, s_covariance, s_column, s_column)
+            .Where((_, _, n, d) => Math.Abs(Dot(n, d)) < 0.95 * Math.Sqrt(Dot(n, n) * Dot(d, d)));
+
+    private static double Dot(double[] a, double[] b) => a.Zip(b, (x, y) => x * y).Sum();
 
     private static double[,] Positive(double[,] a)
     {
