@@ -3,7 +3,7 @@ rem Starts Plumbmark: builds it once, then hands over. "plumbmark" opens the app
 setlocal
 set "root=%~dp0"
 set "out=%root%src\Plumbmark\bin\Release\net10.0"
-set "stamp=%out%\.built"
+set "stamp=%out%\.built.end"
 
 if not exist "%out%\plumbmark.dll" goto build
 if not exist "%stamp%" goto build
@@ -18,7 +18,6 @@ dotnet --list-sdks | findstr /b "10." >nul || goto nosdk
 echo Building Plumbmark; this is done once and takes a minute or two. 1>&2
 set DOTNET_CLI_TELEMETRY_OPTOUT=1
 dotnet build "%root%src\Plumbmark\Plumbmark.csproj" -c Release -v quiet -nologo 1>&2 || exit /b 70
-type nul > "%stamp%"
 
 :run
 "%out%\plumbmark.exe" %*

@@ -14,13 +14,25 @@ internal static class BlunderSimulation
 
     public static void Run(TextWriter output)
     {
-        output.WriteLine("One blunder in each survey; counted where its size exceeds the minimal detectable bias of its reading (alpha 0.001, beta 0.20).");
+        output.WriteLine(
+            "One blunder in each survey; counted where its size exceeds the minimal detectable bias of its reading (alpha 0.001, beta 0.20)."
+        );
         output.WriteLine("right: reading or point, and kind; subject: reading or point right, kind not; wrong: something else named;");
-        output.WriteLine("open: said to be provable but not locatable; silent: nothing said; unexplained: said that one or two slips do not account for it.");
-        foreach (var (lengths, title) in new[] { (9, "thorough: 8 to 16 points, each in about 9 lengths"), (6, "usual: each in about 6 lengths") })
+        output.WriteLine(
+            "open: said to be provable but not locatable; silent: nothing said; unexplained: said that one or two slips do not account for it."
+        );
+        foreach (
+            var (lengths, title) in new[]
+            {
+                (9, "thorough: 8 to 16 points, each in about 9 lengths"),
+                (6, "usual: each in about 6 lengths"),
+            }
+        )
         {
             output.WriteLine($"\n{title}\n");
-            output.WriteLine($"{"blunder", -28}{"counted", 8}{"right %", 9}{"subject %", 11}{"wrong %", 9}{"open %", 8}{"silent %", 10}{"unexplained %", 15}{"ms", 7}");
+            output.WriteLine(
+                $"{"blunder", -28}{"counted", 8}{"right %", 9}{"subject %", 11}{"wrong %", 9}{"open %", 8}{"silent %", 10}{"unexplained %", 15}{"ms", 7}"
+            );
             All(output, lengths);
         }
     }
@@ -60,7 +72,10 @@ internal static class BlunderSimulation
         {
             var random = new Random(1000 * seed + f);
             var survey = measure(random);
-            if (NetworkAdjustment.Solve(survey.Network()) is not NetworkOutcome.Adjusted { Fit: var honest } || Plant(survey, honest, random, plant) is not { } planted)
+            if (
+                NetworkAdjustment.Solve(survey.Network()) is not NetworkOutcome.Adjusted { Fit: var honest }
+                || Plant(survey, honest, random, plant) is not { } planted
+            )
             {
                 continue;
             }
@@ -85,7 +100,9 @@ internal static class BlunderSimulation
                     wrong += isSubject ? 0 : 1;
                     if (Environment.GetEnvironmentVariable("SHOW") == name && !(isSubject && isKind))
                     {
-                        Console.Error.WriteLine($"{f}: planted {planted} named {names} {string.Join(',', best.Doubted.Select(d => $"{d.Kind} {d.SizeMetres * 1000:F2}"))} odds {best.Odds:F1} kind {best.KindOdds:F1}");
+                        Console.Error.WriteLine(
+                            $"{f}: planted {planted} named {names} {string.Join(',', best.Doubted.Select(d => $"{d.Kind} {d.SizeMetres * 1000:F2}"))} odds {best.Odds:F1} kind {best.KindOdds:F1}"
+                        );
                     }
 
                     break;
@@ -96,7 +113,9 @@ internal static class BlunderSimulation
                         var inTie = fit.TiedReadings().Any(g => g.Contains(planted.Subject));
                         var mdb = honest.Readings.FirstOrDefault(r => r.Id == planted.Subject)?.MinimalDetectableMetres * 1000;
                         var r = honest.Readings.FirstOrDefault(r => r.Id == planted.Subject)?.RedundancyNumber;
-                        Console.Error.WriteLine($"{f}: tied={inTie} mdb {mdb:F1} r {r:F2} size {planted.SizeMetres * 1000:F1} {planted.Subject} : {string.Join(" | ", t.Candidates.Take(3).Select(c => string.Join("+", c.Doubted.Select(d => (d.ReadingId ?? d.Point) + " " + d.Kind)) + $" {c.Probability:F3} k{c.KindOdds:F1}"))}");
+                        Console.Error.WriteLine(
+                            $"{f}: tied={inTie} mdb {mdb:F1} r {r:F2} size {planted.SizeMetres * 1000:F1} {planted.Subject} : {string.Join(" | ", t.Candidates.Take(3).Select(c => string.Join("+", c.Doubted.Select(d => (d.ReadingId ?? d.Point) + " " + d.Kind)) + $" {c.Probability:F3} k{c.KindOdds:F1}"))}"
+                        );
                     }
 
                     break;
@@ -104,7 +123,9 @@ internal static class BlunderSimulation
                     unexplained++;
                     if (Environment.GetEnvironmentVariable("SHOW") == name)
                     {
-                        Console.Error.WriteLine($"{f}: planted {planted} unexplained fitP {u.Best[0].FitProbability} {u.Best[0].Doubted[0]}");
+                        Console.Error.WriteLine(
+                            $"{f}: planted {planted} unexplained fitP {u.Best[0].FitProbability} {u.Best[0].Doubted[0]}"
+                        );
                     }
 
                     break;
@@ -113,7 +134,9 @@ internal static class BlunderSimulation
                     if (Environment.GetEnvironmentVariable("SHOW") == name && planted.Subject.Length > 0)
                     {
                         var mdb = honest.Readings.FirstOrDefault(r => r.Id == planted.Subject)?.MinimalDetectableMetres * 1000;
-                        Console.Error.WriteLine($"{f}: silent mdb {mdb:F1} size {planted.SizeMetres * 1000:F1} P {fit.ChiSquareProbability:E1} w {fit.Readings.Max(r => Math.Abs(r.Standardised ?? 0)):F1} own {fit.Readings.FirstOrDefault(r => r.Id == planted.Subject)?.Standardised:F1}");
+                        Console.Error.WriteLine(
+                            $"{f}: silent mdb {mdb:F1} size {planted.SizeMetres * 1000:F1} P {fit.ChiSquareProbability:E1} w {fit.Readings.Max(r => Math.Abs(r.Standardised ?? 0)):F1} own {fit.Readings.FirstOrDefault(r => r.Id == planted.Subject)?.Standardised:F1}"
+                        );
                     }
 
                     break;
@@ -140,7 +163,9 @@ internal static class BlunderSimulation
         }
 
         var ids = planted.Subject.Split('+');
-        return ids.All(id => honest.Readings.FirstOrDefault(r => r.Id == id)?.MinimalDetectableMetres is { } m && Math.Abs(planted.SizeMetres) > m)
+        return ids.All(id =>
+            honest.Readings.FirstOrDefault(r => r.Id == id)?.MinimalDetectableMetres is { } m && Math.Abs(planted.SizeMetres) > m
+        )
             ? planted
             : null;
     }
@@ -151,7 +176,8 @@ internal static class BlunderSimulation
         var reading = plans[random.Next(plans.Count)];
         var sign = random.Next(2) == 0 ? 1 : -1;
         var typed = survey.Typed[reading.Id];
-        var step = typed.Unit == LengthUnit.Inch ? Length.FromInches((decimal)(size / 0.0254)) : Length.FromMillimetres((decimal)(size * 1000));
+        var step =
+            typed.Unit == LengthUnit.Inch ? Length.FromInches((decimal)(size / 0.0254)) : Length.FromMillimetres((decimal)(size * 1000));
         var entered = (sign > 0 ? typed + step : typed - step);
         entered = kind is BlunderKind.FreeAmount ? Rounded(entered, survey) : entered;
         if (entered <= Length.Zero)
@@ -192,7 +218,12 @@ internal static class BlunderSimulation
         var plans = survey.Readings.OfType<PlanDistance>().Where(o => o.From[..^2] != o.To[..^2]).ToList();
         var reading = plans[random.Next(plans.Count)];
         string Other(string id) => id[..^1] + (id[^1] == 'L' ? 'R' : 'L');
-        var (from, to) = random.Next(3) switch { 0 => (Other(reading.From), reading.To), 1 => (reading.From, Other(reading.To)), _ => (Other(reading.From), Other(reading.To)) };
+        var (from, to) = random.Next(3) switch
+        {
+            0 => (Other(reading.From), reading.To),
+            1 => (reading.From, Other(reading.To)),
+            _ => (Other(reading.From), Other(reading.To)),
+        };
         var entered = survey.ReadPlan(from, to);
         var size = Math.Abs(entered.Metres - reading.ValueMetres);
         survey.Enter(reading.Id, entered);
@@ -264,7 +295,8 @@ internal static class BlunderSimulation
     private static bool Step2(Survey survey, PlanDistance reading, double size)
     {
         var typed = survey.Typed[reading.Id];
-        var step = typed.Unit == LengthUnit.Inch ? Length.FromInches((decimal)(size / 0.0254)) : Length.FromMillimetres((decimal)(size * 1000));
+        var step =
+            typed.Unit == LengthUnit.Inch ? Length.FromInches((decimal)(size / 0.0254)) : Length.FromMillimetres((decimal)(size * 1000));
         survey.Enter(reading.Id, Retype(typed + step));
         return true;
     }

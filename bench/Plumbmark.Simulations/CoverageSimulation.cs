@@ -15,10 +15,14 @@ internal static class CoverageSimulation
 
     public static void Run(TextWriter output)
     {
-        output.WriteLine($"{FramesEach} random frames in each row: share of true distances between points inside value ± 1.96 u, in per cent.");
-        output.WriteLine("scale, zero: the tape's true errors are drawn from its class II prior and unknown to the fit; drops: plumb error of 0.5 mm.");
+        output.WriteLine(
+            $"{FramesEach} random frames in each row: share of true distances between points inside value ± 1.96 u, in per cent."
+        );
+        output.WriteLine(
+            "scale, zero: the tape's true errors are drawn from its class II prior and unknown to the fit; drops: plumb error of 0.5 mm."
+        );
         output.WriteLine();
-        output.WriteLine($"{"frame",-44}{"lengths",9}{"pair %",9}{"height %",10}{"mean vPv/f",12}{"skipped",9}");
+        output.WriteLine($"{"frame", -44}{"lengths", 9}{"pair %", 9}{"height %", 10}{"mean vPv/f", 12}{"skipped", 9}");
         foreach (var (shape, seed) in new[] { ("ladder", 1), ("cross", 2), ("perimeter", 3), ("scatter", 4) })
         {
             Row(output, shape, seed, "tape known, no drop error", scale: false, drops: 0);
@@ -67,7 +71,7 @@ internal static class CoverageSimulation
         }
 
         output.WriteLine(
-            $"{shape + ": " + name,-44}{lengths / (double)FramesEach,9:F1}{100.0 * inside / pairs,9:F2}{100.0 * heightsInside / heights,10:F2}{factor / (FramesEach - skipped),12:F3}{skipped,9}"
+            $"{shape + ": " + name, -44}{lengths / (double)FramesEach, 9:F1}{100.0 * inside / pairs, 9:F2}{100.0 * heightsInside / heights, 10:F2}{factor / (FramesEach - skipped), 12:F3}{skipped, 9}"
         );
     }
 
@@ -92,7 +96,14 @@ internal static class CoverageSimulation
         return shape switch
         {
             "ladder" => [.. Enumerable.Range(0, 10).Select(i => At(i, 2.4 * (0.5 - i / 2 / 4.0), (i % 2 == 0 ? 1 : -1) * 0.42))],
-            "cross" => [.. Enumerable.Range(0, 9).Select(i => At(i, 1.2 * Math.Cos(0.7854 * i) * (i % 2 == 0 ? 1 : 0.5), 0.5 * Math.Sin(0.7854 * i + 0.1) * (i == 8 ? 0 : 1)))],
+            "cross" =>
+            [
+                .. Enumerable
+                    .Range(0, 9)
+                    .Select(i =>
+                        At(i, 1.2 * Math.Cos(0.7854 * i) * (i % 2 == 0 ? 1 : 0.5), 0.5 * Math.Sin(0.7854 * i + 0.1) * (i == 8 ? 0 : 1))
+                    ),
+            ],
             "perimeter" => [.. Enumerable.Range(0, 12).Select(i => At(i, 1.3 * Math.Cos(0.5236 * i), 0.6 * Math.Sin(0.5236 * i)))],
             _ => [.. Enumerable.Range(0, 7 + random.Next(6)).Select(i => At(i, Any(2.6), Any(1.2)))],
         };
@@ -111,7 +122,14 @@ internal static class CoverageSimulation
             readings.Add(new Height($"h{i}", spots[i].Id, spots[i].Z + Noise(Sigma), Sigma));
             for (var k = 1; k < drops; k++)
             {
-                readings.Add(new DropShift($"drop {i} {k}", spots[i].Id, spots[i].X + Noise(dropSigma) - marks[i].X, spots[i].Y + Noise(dropSigma) - marks[i].Y));
+                readings.Add(
+                    new DropShift(
+                        $"drop {i} {k}",
+                        spots[i].Id,
+                        spots[i].X + Noise(dropSigma) - marks[i].X,
+                        spots[i].Y + Noise(dropSigma) - marks[i].Y
+                    )
+                );
             }
 
             for (var j = 0; j < i; j++)

@@ -22,10 +22,18 @@ internal sealed class Survey
         Division = _isInches ? 0.0254 / 16 : 0.001;
         Scale = 2e-4 / Math.Sqrt(3) * Frame.Normal(random);
         Zero = 3e-4 / Math.Sqrt(3) * Frame.Normal(random);
-        _marks = Spots.ToDictionary(p => p.Id, p => p with { X = p.X + Drop * Frame.Normal(random), Y = p.Y + Drop * Frame.Normal(random) });
+        _marks = Spots.ToDictionary(
+            p => p.Id,
+            p => p with { X = p.X + Drop * Frame.Normal(random), Y = p.Y + Drop * Frame.Normal(random) }
+        );
         foreach (var (a, b) in Chosen(lengthsEach))
         {
-            Add($"p {a.Id} {b.Id}", Frame.Plan(_marks[a.Id], _marks[b.Id]), isLength: true, (id, v, s) => new PlanDistance(id, a.Id, b.Id, v, s, "tape"));
+            Add(
+                $"p {a.Id} {b.Id}",
+                Frame.Plan(_marks[a.Id], _marks[b.Id]),
+                isLength: true,
+                (id, v, s) => new PlanDistance(id, a.Id, b.Id, v, s, "tape")
+            );
             if (hasDirect)
             {
                 Add($"d {a.Id} {b.Id}", Frame.Direct(a, b), isLength: true, (id, v, s) => new DirectDistance(id, a.Id, b.Id, v, s, "tape"));
@@ -39,7 +47,12 @@ internal sealed class Survey
             {
                 var mark = _marks[p.Id];
                 Readings.Add(
-                    new DropShift($"drop {k} {p.Id}", p.Id, p.X + Drop * Frame.Normal(random) - mark.X, p.Y + Drop * Frame.Normal(random) - mark.Y)
+                    new DropShift(
+                        $"drop {k} {p.Id}",
+                        p.Id,
+                        p.X + Drop * Frame.Normal(random) - mark.X,
+                        p.Y + Drop * Frame.Normal(random) - mark.Y
+                    )
                 );
             }
         }
@@ -99,7 +112,8 @@ internal sealed class Survey
     public Length ReadPlan(string from, string to) => Read(Frame.Plan(_marks[from], _marks[to]), isLength: true);
 
     /// <summary>What the owner would have read from point to point, typed.</summary>
-    public Length ReadDirect(string from, string to) => Read(Frame.Direct(Spots.Single(s => s.Id == from), Spots.Single(s => s.Id == to)), isLength: true);
+    public Length ReadDirect(string from, string to) =>
+        Read(Frame.Direct(Spots.Single(s => s.Id == from), Spots.Single(s => s.Id == to)), isLength: true);
 
     /// <summary>Spoils the first drop of a point and takes all its plan lengths from the spoilt mark.</summary>
     public void SpoilDrop(string point, double dx, double dy)
@@ -124,7 +138,9 @@ internal sealed class Survey
     }
 
     private IEnumerable<(Spot A, Spot B)> Pairs() =>
-        from i in Enumerable.Range(0, Spots.Count) from j in Enumerable.Range(i + 1, Spots.Count - i - 1) select (Spots[i], Spots[j]);
+        from i in Enumerable.Range(0, Spots.Count)
+        from j in Enumerable.Range(i + 1, Spots.Count - i - 1)
+        select (Spots[i], Spots[j]);
 
     // Each point to about so many others, the nearer the likelier, never to fewer than half as many.
     private List<(Spot A, Spot B)> Chosen(int lengthsEach)
@@ -154,7 +170,9 @@ internal sealed class Survey
 
     private Length Read(double length, bool isLength)
     {
-        var shown = isLength ? (1 + Scale) * length + Zero + Math.Sqrt(2) * End * Frame.Normal(_random) : length + End * Frame.Normal(_random);
+        var shown = isLength
+            ? (1 + Scale) * length + Zero + Math.Sqrt(2) * End * Frame.Normal(_random)
+            : length + End * Frame.Normal(_random);
         var divisions = (long)Math.Round(shown / Division);
         if (!_isInches)
         {

@@ -1,5 +1,7 @@
 using Plumbmark.Web.Bench;
+using Plumbmark.Web.Book;
 using Plumbmark.Web.Floor;
+using Plumbmark.Web.Press;
 using Plumbmark.Web.Road;
 using Plumbmark.Web.Server;
 using Plumbmark.Web.Shed;
@@ -12,11 +14,5 @@ public static class Rooms
 {
     /// <summary>The rooms in the order of the bottom navigation: Shed, Book, Floor, Bench, Press, Road, Sheet.</summary>
     public static IReadOnlyList<Room> All { get; } =
-    [
-        ShedRoom.Room,
-        FloorRoom.Room,
-        BenchRoom.Room,
-        RoadRoom.Room,
-        SheetRoom.Room,
-    ];
+    [ShedRoom.Room, BookRoom.Room, FloorRoom.Room, BenchRoom.Room, PressRoom.Room, RoadRoom.Room, SheetRoom.Room];
 }

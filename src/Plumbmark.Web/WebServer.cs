@@ -67,7 +67,9 @@ public static class WebServer
             .AddConsole(console => console.LogToStandardErrorThreshold = LogLevel.Trace)
             // They warn of what is meant: keys of forms are kept unencrypted in the owner's own folder, and no page may be cached.
             .AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error)
-            .AddFilter("Microsoft.AspNetCore.Antiforgery", LogLevel.Error);
+            .AddFilter("Microsoft.AspNetCore.Antiforgery", LogLevel.Error)
+            // A port that is taken is told in one sentence by the verb.
+            .AddFilter("Microsoft.Extensions.Hosting", LogLevel.None);
 
     private static void AddServices(IServiceCollection services, Journals journals, string? keyFolder)
     {

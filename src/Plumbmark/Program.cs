@@ -15,8 +15,12 @@ var root = new RootCommand("Is this frame true, is this part straight, and what 
     DemoVerb.Command(output),
     ImportVerb.Command(output),
     ExportVerb.Command(output),
+    BookVerb.Command(output),
     SchemaVerb.Command(output),
     SheetVerb.Command(output),
+    BackupVerb.Command(output),
+    RestoreVerb.Command(output),
+    ClubVerb.Command(output),
     ExtractVerb.Command(output),
     AddReadingsVerb.Command(output),
 };

@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using System.Reflection;
 using System.Text;
+using Microsoft.Playwright;
 
 namespace Plumbmark.Journeys;
 
@@ -9,6 +10,7 @@ public sealed class AppProcess : IAsyncDisposable
 {
     private readonly Process _process;
     private readonly bool _keepFolder;
+    private readonly List<IBrowserContext> _visitors = [];
 
     private AppProcess(Process process, string folder, bool keepFolder, string address)
     {
@@ -61,8 +63,16 @@ public sealed class AppProcess : IAsyncDisposable
         _process.WaitForExit();
     }
 
+    /// <summary>A window that is closed when the app ends: the browser is shared by all journeys, and windows left open would fill it.</summary>
+    internal void IsVisitedBy(IBrowserContext visitor) => _visitors.Add(visitor);
+
     public async ValueTask DisposeAsync()
     {
+        foreach (var visitor in _visitors)
+        {
+            await visitor.CloseAsync();
+        }
+
         if (!_process.HasExited)
         {
             Kill();

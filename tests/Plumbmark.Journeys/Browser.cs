@@ -1,4 +1,7 @@
 using Microsoft.Playwright;
+using Plumbmark.Journeys;
+
+[assembly: AssemblyFixture(typeof(Browser))]
 
 namespace Plumbmark.Journeys;
 
@@ -45,7 +48,8 @@ public sealed class Browser : IAsyncLifetime
                 Locale = "en-GB",
             }
         );
-        context.SetDefaultTimeout(10_000);
+        app.IsVisitedBy(context);
+        context.SetDefaultTimeout(20_000);
         return await context.NewPageAsync();
     }
 

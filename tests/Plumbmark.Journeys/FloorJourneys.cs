@@ -4,7 +4,7 @@ using Microsoft.Playwright;
 namespace Plumbmark.Journeys;
 
 /// <summary>The main job in a real browser: from an empty shed to an answer about a frame.</summary>
-public sealed class FloorJourneys(Browser browser) : IClassFixture<Browser>
+public sealed class FloorJourneys(Browser browser)
 {
     [Fact]
     public async Task Tap_Tap_Type_KeepsAReading()

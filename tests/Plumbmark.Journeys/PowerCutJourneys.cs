@@ -30,11 +30,14 @@ public sealed partial class PowerCutJourneys
                     .Match(await client.GetStringAsync("/cars/1/floor", TestContext.Current.CancellationToken))
                     .Groups[1]
                     .Value;
-                var killer = Task.Run(async () =>
-                {
-                    await Task.Delay(random.Next(200, 900));
-                    app.Kill();
-                });
+                var killer = Task.Run(
+                    async () =>
+                    {
+                        await Task.Delay(random.Next(200, 900), TestContext.Current.CancellationToken);
+                        app.Kill();
+                    },
+                    TestContext.Current.CancellationToken
+                );
                 while (true)
                 {
                     var note = $"sent {++sent}";

@@ -3,7 +3,7 @@ using Microsoft.Playwright;
 namespace Plumbmark.Journeys;
 
 /// <summary>The first minute: the program is started and the shed is open.</summary>
-public sealed class ShedJourneys(Browser browser) : IClassFixture<Browser>
+public sealed class ShedJourneys(Browser browser)
 {
     [Fact]
     public async Task Start_ShowsTheDemoCarAndAnEmptyPlace()

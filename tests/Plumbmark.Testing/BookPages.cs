@@ -2,7 +2,6 @@ using CsCheck;
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Bench;
 using Plumbmark.Inspection.Book;
-
 using SerialRange = Plumbmark.Inspection.Book.SerialRange;
 
 namespace Plumbmark.Testing;
@@ -17,9 +16,9 @@ public static class BookPages
 
     private static Gen<Amount> Lengths(LengthUnit units) =>
         Gen.OneOf(
-            OneOf(s_texts).Select(t => ((LengthOutcome.Read)LengthText.Read(t, units)).Value),
-            Gen.Int[1, 2_000_000].Select(n => Length.FromNumber(n / 1000m, units))
-        )
+                OneOf(s_texts).Select(t => ((LengthOutcome.Read)LengthText.Read(t, units)).Value),
+                Gen.Int[1, 2_000_000].Select(n => Length.FromNumber(n / 1000m, units))
+            )
             .Select(l => (Amount)new Amount.OfLength(l));
 
     private static Gen<T?> Maybe<T>(Gen<T> gen)
@@ -94,12 +93,16 @@ public static class BookPages
         from applies in s_applies
         from source in s_source
         from status in Statuses(units)
-        from evidence in Gen.Select(OneOf("car 1", "car 2"), Lengths(units), OneOf(s_words), (c, v, n) => new CarEvidence(c, v, n)).List[0, 3]
+        from evidence in Gen.Select(OneOf("car 1", "car 2"), Lengths(units), OneOf(s_words), (c, v, n) => new CarEvidence(c, v, n)).List[
+            0,
+            3
+        ]
         select new BookDimension($"d{number}", subject)
         {
             Value = values.Item1,
             AlsoPrinted = values.Item2,
-            Tolerance = values.Item3 is null && values.Item4 is null ? null
+            Tolerance =
+                values.Item3 is null && values.Item4 is null ? null
                 : values.Item5 && values.Item3 is not null ? new PrintedTolerance(values.Item3, values.Item3)
                 : new PrintedTolerance(values.Item3, values.Item4),
             MustEqual = number > 1 && marks.Item1 ? ["d1"] : [],
@@ -139,5 +142,6 @@ public static class BookPages
         Gen.Select(Gen.Int[0, 2], Page("p1"), Page("p2"), (n, one, two) => (IReadOnlyList<BookPage>)new[] { one, two }[..n]);
 
     /// <summary>The book section of a car file.</summary>
-    public static Gen<BookSection> Any { get; } = Gen.Select(Pages, s_attribute.List[0, 2], (pages, fitted) => new BookSection(pages, fitted));
+    public static Gen<BookSection> Any { get; } =
+        Gen.Select(Pages, s_attribute.List[0, 2], (pages, fitted) => new BookSection(pages, fitted));
 }

@@ -1,6 +1,7 @@
 using CsCheck;
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Floor.Levelling;
 
 namespace Plumbmark.Testing;
 
@@ -46,7 +47,7 @@ public static class CarFiles
             Maybe(Places(units)),
             Maybe(Places(units)),
             Sometimes(Lengths(units)),
-            Gen.Select(Maybe(s_note), Maybe(Places(units)), Maybe(s_note)),
+            Gen.Select(Maybe(s_note), Maybe(Places(units)), Maybe(s_note), Gen.Bool),
             (role, sketch, nominal, drop, words) =>
                 new FramePoint(
                     $"{letter}.{(left ? "L" : "R")}",
@@ -57,13 +58,14 @@ public static class CarFiles
                     drop,
                     Label: words.Item1,
                     Asymmetry: words.Item2,
-                    NominalDoubt: words.Item3
+                    NominalDoubt: words.Item3,
+                    CannotDrop: words.Item4
                 )
         );
 
     private static Gen<Reading> Readings(int number, IReadOnlyList<string> points, LengthUnit units) =>
         Gen.Select(
-            Gen.Select(Gen.Int[0, 6], Gen.Shuffle(points.ToArray()), Lengths(units), Signed(units), Signed(units)),
+            Gen.Select(Gen.Int[0, 10], Gen.Shuffle(points.ToArray()), Lengths(units), Signed(units), Signed(units)),
             Gen.Select(Maybe(Gen.Const("tape")), Sometimes(Lengths(units)), Maybe(s_note), Maybe(s_note)),
             (what, extra) =>
             {
@@ -73,10 +75,14 @@ public static class CarFiles
                 {
                     0 => new Reading.Plan(id, ends[0], ends[1], value),
                     1 => new Reading.Direct(id, ends[0], ends[1], value),
-                    2 => new Reading.Height(id, ends[0], dx),
+                    2 => new Reading.Height(id, ends[0], dx) { IsAboveFloor = number % 2 == 0 },
                     3 => new Reading.Rise(id, ends[0], ends[1], dx),
                     4 => new Reading.Offset(id, ends[0], ends[1], ends[2], dy),
                     5 => new Reading.Drop(id, ends[0], value, null, null),
+                    7 => new Reading.Indirect(id, ends[0], new IndirectWay.Midpoint(ends[1], ends[2])),
+                    8 => new Reading.Indirect(id, ends[0], new IndirectWay.Offset(ends[1], dx, dy)),
+                    9 => new Reading.Indirect(id, ends[0], new IndirectWay.HoleEdge(ends[1], value, (EdgeSide)(number % 4))),
+                    10 => new Reading.Indirect(id, ends[0], new IndirectWay.Bar(ends[1], ends[2], value)),
                     _ => new Reading.Drop(id, ends[0], null, dx, dy),
                 };
                 return reading with
@@ -88,6 +94,30 @@ public static class CarFiles
                     StartAt = kind <= 1 && number % 3 == 0 ? value / 2 : null,
                 };
             }
+        );
+
+    private static Gen<LevelSection> Levels(LengthUnit units) =>
+        Gen.Select(
+            Each(
+                Enumerable
+                    .Range(1, 4)
+                    .Select(n =>
+                        Gen.Select(
+                            Signed(units),
+                            Signed(units),
+                            Signed(units),
+                            Sometimes(Signed(units)),
+                            (x, y, h, should) => new StandReading($"stand {n}", x, y, h, should)
+                        )
+                    )
+            ),
+            Each(
+                Enumerable
+                    .Range(1, 3)
+                    .Select(_ => Gen.Select(Signed(units), Signed(units), Signed(units), (x, y, h) => new FloorHeight(x, y, h)))
+            ),
+            Maybe(Gen.Select(Lengths(units), Signed(units), (length, gap) => new PlumbCheck(length, gap))),
+            (stands, floor, plumb) => new LevelSection(stands, floor, plumb)
         );
 
     /// <summary>A car with two to six pairs and up to thirty readings of every kind.</summary>
@@ -116,5 +146,11 @@ public static class CarFiles
         from serial in Maybe(OneOf("TX 00417", "0012-B"))
         from parts in PartFiles.Any
         from book in BookPages.Any
-        select new CarFile(units, new CarIdentity("Invented", serial), [tools], new Frame(points, limits), readings) { Parts = parts, Book = book };
+        from level in Maybe(Levels(units))
+        select new CarFile(units, new CarIdentity("Invented", serial), [tools], new Frame(points, limits), readings)
+        {
+            Parts = parts,
+            Book = book,
+            Level = level,
+        };
 }

@@ -127,7 +127,7 @@ public static class PartFiles
         from make in Gen.Enum<PartMake>()
         from conditions in Gen.Enum<PartCondition>().Array[0, 3]
         from test in Gen.Enum<CrackTest>()
-        from count in Gen.Int[0, 4]
+        from count in Gen.Int[0, 2]
         from measures in Each(count, Measures)
         from name in s_note
         from mark in Gen.Enum<NumberMark>()
@@ -170,10 +170,10 @@ public static class PartFiles
             figures
         );
 
-    /// <summary>Up to three parts and three variants.</summary>
+    /// <summary>Up to two parts and one variant.</summary>
     public static Gen<PartsSection> Any { get; } =
-        from parts in Gen.Int[0, 3]
-        from variants in Gen.Int[0, 3]
+        from parts in Gen.Int[0, 2]
+        from variants in Gen.Int[0, 1]
         from items in Each(parts, Parts)
         from types in Each(variants, Variants)
         select new PartsSection(items, types);

@@ -1,6 +1,7 @@
 using AngleSharp.Html.Dom;
 using AngleSharp.Html.Parser;
 using Microsoft.AspNetCore.Builder;
+using Microsoft.Data.Sqlite;
 using Plumbmark.Store;
 
 namespace Plumbmark.Web.Tests;
@@ -41,6 +42,16 @@ public sealed class RunningApp : IAsyncDisposable
     /// <summary>Fills in the form that posts to an address and sends it, hidden fields and all.</summary>
     public async Task<VisitedPage> Submit(VisitedPage page, string action, params (string Name, string Value)[] typed) =>
         await VisitedPage.Of(await Client.PostAsync(action, new FormUrlEncodedContent(page.Filled(action, typed))));
+
+    /// <summary>Does to the journal file what no page does.</summary>
+    public void RunSql(string sql)
+    {
+        using var connection = new SqliteConnection($"Data Source={Path.Combine(_folder, "plumbmark.db")};Pooling=False");
+        connection.Open();
+        using var command = connection.CreateCommand();
+        command.CommandText = sql;
+        command.ExecuteNonQuery();
+    }
 
     public async ValueTask DisposeAsync()
     {

@@ -11,7 +11,7 @@ public sealed record FloorDrawingOptions(
     Func<string, string>? HrefOf = null,
     IReadOnlyList<string>? Picked = null,
     double Width = 328,
-    double TallestFrame = 460,
+    double TallestFrame = 480,
     bool HasLegend = true,
     double LeastRangeMetres = 0
 );

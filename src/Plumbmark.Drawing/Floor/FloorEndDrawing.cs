@@ -12,10 +12,10 @@ namespace Plumbmark.Drawing.Floor;
 public static class FloorEndDrawing
 {
     private const double Header = 30;
-    private const double Row = 52;
+    private const double Row = 54;
     private const double Reach = 12;
-    private const double WordsBelow = 23;
-    private const double NameRoom = 64;
+    private const double WordsBelow = 24;
+    private const double NameRoom = 66;
 
     /// <summary>The pairs of a frame whose heights are known on both sides.</summary>
     public static Picture Of(CarFile car, FloorAnswer answer, FloorDrawingOptions? options = null)

@@ -7,8 +7,8 @@ namespace Plumbmark.Drawing.Floor;
 /// <summary>The frame from the car's left: front to the left. The right side is seen through the left one, dashed.</summary>
 public static class FloorSideDrawing
 {
-    private const double Above = 30;
-    private const double Below = 16;
+    private const double Above = 34;
+    private const double Below = 20;
 
     // Room for the deviations above and below the frame, as far as the drawing may be tall.
     private const double MostReach = 48;

@@ -32,8 +32,8 @@ internal static class FloorWords
     public static Picture Empty(FloorDrawingOptions options, string title, string sentence)
     {
         var lines = Wrapped.Lines(sentence, Palette.Remark, options.Width - 20).ToList();
-        var shapes = lines.Select((line, i) => new Shape.Words(new Spot(10, 24 + (i * 15)), line, Palette.Remark));
-        return new Picture(options.Width, 34 + (lines.Count * 15), title, sentence, [.. shapes]);
+        var shapes = lines.Select((line, i) => new Shape.Words(new Spot(10, 24 + (i * 17)), line, Palette.Remark));
+        return new Picture(options.Width, 34 + (lines.Count * 17), title, sentence, [.. shapes]);
     }
 
     private static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];

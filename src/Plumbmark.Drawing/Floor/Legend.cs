@@ -5,8 +5,8 @@ namespace Plumbmark.Drawing.Floor;
 /// <summary>What stands below a drawing: the exaggeration, a rule to measure by, and the signs that occur in it.</summary>
 internal sealed class Legend(FloorScene scene, int namesLeftOut)
 {
-    private const double Row = 17.5;
-    private const double LineRow = 14;
+    private const double Row = 20;
+    private const double LineRow = 16;
     private readonly List<Shape> _shapes = [];
 
     /// <summary>The shapes and where they end.</summary>

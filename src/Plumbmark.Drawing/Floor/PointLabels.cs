@@ -5,9 +5,9 @@ namespace Plumbmark.Drawing.Floor;
 /// <summary>Names and verdict words of the points, in a lane on each side of the drawing, each joined to its point by a thin line.</summary>
 internal sealed class PointLabels : IPointLabels
 {
-    private const double WidestLane = 92;
-    private const double OneLine = 15;
-    private const double TwoLines = 27;
+    private const double WidestLane = 96;
+    private const double OneLine = 17;
+    private const double TwoLines = 31;
     private readonly FloorScene _scene;
     private readonly bool _hasWords;
     private readonly Dictionary<string, (double Middle, bool IsLeft)> _places = new(StringComparer.Ordinal);
@@ -59,9 +59,9 @@ internal sealed class PointLabels : IPointLabels
         var isOut = sign == PointSign.Out;
         if (_hasWords && HasVerdict(sign))
         {
-            yield return new Shape.Words(new Spot(outer, place.Middle - 1), name, Palette.Name, anchor);
+            yield return new Shape.Words(new Spot(outer, place.Middle - 2), name, Palette.Name, anchor);
             yield return new Shape.Words(
-                new Spot(outer, place.Middle + 10.5),
+                new Spot(outer, place.Middle + 11.5),
                 PointSigns.Words(sign),
                 isOut ? Palette.OutWord : Palette.Note,
                 anchor
@@ -70,7 +70,7 @@ internal sealed class PointLabels : IPointLabels
         else
         {
             var text = isOut ? $"{name} out" : name;
-            yield return new Shape.Words(new Spot(outer, place.Middle + 4), text, isOut ? Palette.OutWord : Palette.Name, anchor);
+            yield return new Shape.Words(new Spot(outer, place.Middle + 5), text, isOut ? Palette.OutWord : Palette.Name, anchor);
         }
     }
 

@@ -34,12 +34,18 @@ internal static class ReadingLines
         {
             var reading = suspect.Reading is { } id ? readings.GetValueOrDefault(id) : null;
             var points = reading?.Points.ToList() ?? (suspect.Point is { } point ? [point] : []);
-            var name = suspect.Reading is { } doubted ? $"doubted: {doubted}" : "doubted";
+            var name = suspect.Reading is { } doubted ? $"doubted: {doubted}, measure again" : "doubted";
             foreach (var shape in Along(scene, points, Palette.Doubted, Palette.DoubtedWord, name, share: 0.36, suspect.Sentence))
             {
                 yield return shape;
             }
         }
+    }
+
+    private static IEnumerable<HashSet<string>> DoubtedEnds(FloorScene scene)
+    {
+        var doubted = scene.Answer.Suspects.Take(MostDoubted).Select(s => s.Reading).OfType<string>().ToHashSet(StringComparer.Ordinal);
+        return scene.Car.Readings.Where(r => doubted.Contains(r.Id)).Select(r => r.Points.ToHashSet(StringComparer.Ordinal));
     }
 
     /// <summary>The next best reading, with the words.</summary>
@@ -51,6 +57,11 @@ internal static class ReadingLines
         }
 
         IReadOnlyList<string> points = next.Point is { } point ? [point] : [.. new[] { next.From, next.To }.OfType<string>()];
+        if (DoubtedEnds(scene).Any(ends => ends.SetEquals(points)))
+        {
+            return []; // the doubted reading's own words say that it is to be taken again
+        }
+
         var words = next.Kind switch
         {
             "height" => "next: its height",

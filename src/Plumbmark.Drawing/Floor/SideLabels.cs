@@ -44,7 +44,7 @@ internal sealed class SideLabels : IPointLabels
         var from = new Spot(middle, isLeft ? _above + 2 : _below - 2);
         yield return new Shape.Line(from, _scene.Figure.Drawn(seen), Palette.Leader);
         var lettering = PointSigns.Of(seen) == PointSign.Out ? Palette.OutWord : Palette.Name;
-        yield return new Shape.Words(new Spot(middle, isLeft ? _above - 2 : _below + 10), Text(seen), lettering, Anchor.Middle);
+        yield return new Shape.Words(new Spot(middle, isLeft ? _above - 2 : _below + 12), Text(seen), lettering, Anchor.Middle);
     }
 
     private static string Text(Seen seen)

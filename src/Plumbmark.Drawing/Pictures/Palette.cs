@@ -98,22 +98,22 @@ public static class Palette
     public static Ink Box { get; } = new("box", Dark, 0.8, White);
 
     /// <summary>A point's name.</summary>
-    public static Lettering Name { get; } = new("name", 12, Dark, IsBold: true);
+    public static Lettering Name { get; } = new("name", 14, Dark, IsBold: true);
 
     /// <summary>Something said about a point or a line.</summary>
-    public static Lettering Note { get; } = new("note", 11, Dark);
+    public static Lettering Note { get; } = new("note", 13, Dark);
 
     /// <summary>Something said about the whole drawing.</summary>
-    public static Lettering Remark { get; } = new("remark", 11, Grey);
+    public static Lettering Remark { get; } = new("remark", 12.5, Grey);
 
     /// <summary>The word out.</summary>
-    public static Lettering OutWord { get; } = new("out-word", 11, Vermilion, IsBold: true);
+    public static Lettering OutWord { get; } = new("out-word", 13, Vermilion, IsBold: true);
 
     /// <summary>A doubted reading's words.</summary>
-    public static Lettering DoubtedWord { get; } = new("doubted-word", 11, Vermilion, IsBold: true);
+    public static Lettering DoubtedWord { get; } = new("doubted-word", 13, Vermilion, IsBold: true);
 
     /// <summary>The next reading's words.</summary>
-    public static Lettering NextWord { get; } = new("next-word", 11, Teal, IsBold: true);
+    public static Lettering NextWord { get; } = new("next-word", 13, Teal, IsBold: true);
 
     /// <summary>The sign inside a point's mark.</summary>
     public static Lettering Sign { get; } = new("sign", 9, Brown, IsBold: true);

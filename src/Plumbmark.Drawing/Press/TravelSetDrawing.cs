@@ -1,5 +1,6 @@
 using System.Globalization;
 using Plumbmark.Drawing.Pictures;
+using Plumbmark.Engine.Bending;
 using Plumbmark.Inspection.Press;
 
 namespace Plumbmark.Drawing.Press;
@@ -29,7 +30,7 @@ public static class TravelSetDrawing
         var straight = plan.OutByMetres / plan.Lever;
         var furthest = log.Bites.Select(b => b.Record.Travel.Metres + b.TotalSetMetres - b.SetMetres).DefaultIfEmpty(0).Max();
         var before = log.Belief.SetSoFarMetres;
-        var widest = Math.Max(furthest, next is null ? 0 : before + next.StraightMetres.High) * 1.06;
+        var widest = Math.Max(furthest, next is null ? 0 : before + Reach(next)) * 1.06;
         var tallest = Math.Max(straight, log.Bites.Select(b => b.TotalSetMetres).DefaultIfEmpty(0).Max()) * 1.15;
         var axes = new Axes(Math.Max(widest, 1e-6), Math.Max(tallest, 1e-6));
         var shapes = new List<Shape>();
@@ -38,7 +39,7 @@ public static class TravelSetDrawing
         shapes.Add(new Shape.Words(axes.At(0, straight).Moved(6, -4), "straight", Palette.Remark));
         if (next is not null)
         {
-            shapes.AddRange(Band(log, before, next.StraightMetres.High, axes));
+            shapes.AddRange(Band(log, before, Reach(next), axes));
             shapes.AddRange(NextMark(axes, before, next.TravelMetres, next.SetMetres.Middle, words.Travel(next.TravelMetres)));
         }
 
@@ -52,26 +53,22 @@ public static class TravelSetDrawing
         );
     }
 
+    // A doubt that reaches far to the right would squeeze everything else together: twice the middle is enough to see it.
+    private static double Reach(NextTravel next) => Math.Min(next.StraightMetres.High, 2 * next.StraightMetres.Middle);
+
     private static IEnumerable<Shape> Band(PressLog log, double before, double reach, Axes axes)
     {
-        var (low, middle, high) = (new List<Spot>(), new List<Spot>(), new List<Spot>());
-        for (var i = 0; i <= BandSteps; i++)
-        {
-            var travel = reach * i / BandSteps;
-            var set = log.Belief.SetForTravelMetres(travel);
-            low.Add(axes.At(before + travel, before + Math.Max(0, set.Low)));
-            middle.Add(axes.At(before + travel, before + Math.Max(0, set.Middle)));
-            high.Add(axes.At(before + travel, before + Math.Max(0, set.High)));
-        }
-
+        var sets = Enumerable
+            .Range(0, BandSteps + 1)
+            .Select(i => reach * i / BandSteps)
+            .Select(travel => (Travel: travel, Set: log.Belief.SetForTravelMetres(travel)))
+            .ToList();
+        Shape.Path Curve(Func<Interval, double> of, Ink ink) =>
+            new(axes.Clipped([.. sets.Select(s => (before + s.Travel, before + Math.Max(0, of(s.Set))))]), false, ink);
         yield return new Shape.Group(
             "band",
             "what the next bite may do",
-            [
-                new Shape.Path(low, false, Palette.Sketched),
-                new Shape.Path(high, false, Palette.Sketched),
-                new Shape.Path(middle, false, Palette.Frame),
-            ]
+            [Curve(s => s.Low, Palette.Sketched), Curve(s => s.High, Palette.Sketched), Curve(s => s.Middle, Palette.Frame)]
         );
     }
 
@@ -113,20 +110,48 @@ public static class TravelSetDrawing
     /// <summary>The frame of the plot.</summary>
     private sealed record Axes(double Widest, double Tallest)
     {
-        private const int Ticks = 4;
+        private const int MostTicks = 5;
 
         public Spot At(double travel, double set) =>
             new(Left + (travel / Widest * (Width - Left - Right)), Height - Bottom - (set / Tallest * (Height - Top - Bottom)));
+
+        /// <summary>A curve up to where it leaves the frame.</summary>
+        public List<Spot> Clipped(IReadOnlyList<(double Travel, double Set)> curve)
+        {
+            var spots = new List<Spot>();
+            for (var i = 0; i < curve.Count; i++)
+            {
+                if (curve[i].Set <= Tallest)
+                {
+                    spots.Add(At(curve[i].Travel, curve[i].Set));
+                    continue;
+                }
+
+                if (i > 0)
+                {
+                    var (from, to) = (curve[i - 1], curve[i]);
+                    var share = (Tallest - from.Set) / (to.Set - from.Set);
+                    spots.Add(At(from.Travel + (share * (to.Travel - from.Travel)), Tallest));
+                }
+
+                break;
+            }
+
+            return spots;
+        }
 
         public IEnumerable<Shape> Draw(PressWords words)
         {
             yield return new Shape.Line(At(0, 0), At(Widest, 0), Palette.Rule);
             yield return new Shape.Line(At(0, 0), At(0, Tallest), Palette.Rule);
-            for (var i = 1; i <= Ticks; i++)
+            foreach (var x in Ticks(Widest, words))
             {
-                var (x, y) = (Widest * i / (Ticks + 0.5), Tallest * i / (Ticks + 0.5));
                 yield return new Shape.Line(At(x, 0), At(x, 0).Moved(0, 4), Palette.Rule);
                 yield return new Shape.Words(At(x, 0).Moved(0, 16), words.Number(x), Palette.Remark, Anchor.Middle);
+            }
+
+            foreach (var y in Ticks(Tallest, words))
+            {
                 yield return new Shape.Line(At(0, y), At(0, y).Moved(-4, 0), Palette.Rule);
                 yield return new Shape.Words(At(0, y).Moved(-6, 4), words.Number(y), Palette.Remark, Anchor.End);
             }
@@ -138,6 +163,24 @@ public static class TravelSetDrawing
                 Anchor.End
             );
             yield return new Shape.Words(new(2, 10), "stayed", Palette.Remark);
+        }
+
+        // Steps of 1, 2 or 5 times a power of ten in the unit shown.
+        private static IEnumerable<double> Ticks(double range, PressWords words)
+        {
+            var wanted = range / words.UnitMetres / MostTicks;
+            var power = Math.Pow(10, Math.Floor(Math.Log10(wanted)));
+            var step = (wanted / power) switch
+            {
+                <= 1 => power,
+                <= 2 => 2 * power,
+                <= 5 => 5 * power,
+                _ => 10 * power,
+            };
+            for (var tick = step; tick <= range / words.UnitMetres; tick += step)
+            {
+                yield return tick * words.UnitMetres;
+            }
         }
     }
 }

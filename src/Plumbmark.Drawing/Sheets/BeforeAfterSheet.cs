@@ -18,7 +18,7 @@ public static class BeforeAfterSheet
     /// <param name="options">Paper, date, version.</param>
     public static byte[] Pdf(CarFile before, FloorAnswer answerBefore, CarFile after, FloorAnswer answerAfter, SheetOptions options)
     {
-        double[] heights = [300, 250, 200, 160];
+        double[] heights = [380, 320, 270, 220];
         var documents = heights.Select(h => Document(before, answerBefore, after, answerAfter, options, h));
         return (documents.FirstOrDefault(d => d.PageCount == 1) ?? documents.First()).Pdf();
     }
@@ -60,7 +60,7 @@ public static class BeforeAfterSheet
                     Readings = [],
                 },
                 quiet,
-                new FloorDrawingOptions(TallestFrame: frameHeight, LeastRangeMetres: rangeMetres)
+                new FloorDrawingOptions(Width: FrameSheet.PaperWidth, TallestFrame: frameHeight, LeastRangeMetres: rangeMetres)
             ),
             frameHeight + 40
         );

@@ -37,7 +37,14 @@ public static class BlankForm
             [],
             []
         );
-        var plan = FloorPlanDrawing.Of(car with { Readings = [] }, untouched, new FloorDrawingOptions(TallestFrame: 300, HasLegend: false));
+        var plan = FloorPlanDrawing.Of(
+            car with
+            {
+                Readings = [],
+            },
+            untouched,
+            new FloorDrawingOptions(Width: FrameSheet.PaperWidth, TallestFrame: 380, HasLegend: false)
+        );
         yield return new SpaceBlock(4);
         yield return new ColumnsBlock([new PictureBlock(plan, 330)], [.. Instructions(car)], 0.45);
         foreach (var group in round.GroupBy(l => l.Kind).OrderBy(g => g.Key))

@@ -41,4 +41,11 @@ internal static class Cautions
         "Two people lift a bare frame. Mind your eyes and head at bracket height.",
         "Level the frame on three points, then read the fourth: winding up all four hides a twist.",
     ];
+
+    /// <summary>For a sheet about loose parts.</summary>
+    public static IReadOnlyList<string> Parts { get; } =
+    [
+        "No dimension shows a crack, thinning by rust or a bad weld: look, and have it looked at.",
+        "Steering levers, uprights and stub axles that are bent are renewed, never straightened.",
+    ];
 }

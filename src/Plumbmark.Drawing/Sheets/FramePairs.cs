@@ -56,22 +56,42 @@ internal static class FramePairs
 
     private static IReadOnlyList<TableCell> Row(LengthDisplay display, FloorAnswer answer, PairEstimate pair)
     {
+        var ends = answer.Points.Where(p => p.Id == pair.Left || p.Id == pair.Right).ToList();
+        // Measured on both sides and still no value: the pair is built differently, by an amount nobody knows.
+        var inPlan = ends.Count == 2 && ends.TrueForAll(p => p.XMetres is not null) ? "not compared" : "not measured";
+        var inHeight = ends.Count == 2 && ends.TrueForAll(p => p.ZMetres is not null) ? "not compared" : "not measured";
         Check? For(string kind) => answer.Checks.FirstOrDefault(c => c.Kind == kind && c.Points.Contains(pair.Left));
         return
         [
             new TableCell($"{pair.Left} – {pair.Right}", PageType.CellStrong),
-            Cell(display, pair.SideShiftMetres, pair.USideShiftMetres, For("sideShift"), "left", "right"),
-            Cell(display, pair.StaggerMetres, pair.UStaggerMetres, For("stagger"), "left ahead", "right ahead"),
-            Cell(display, pair.WidthMetres, pair.UWidthMetres, For("width"), "", ""),
-            Cell(display, pair.HeightDifferenceMetres, pair.UHeightDifferenceMetres, For("heightDifference"), "left high", "right high"),
+            Cell(display, pair.SideShiftMetres, pair.USideShiftMetres, For("sideShift"), "left", "right", inPlan),
+            Cell(display, pair.StaggerMetres, pair.UStaggerMetres, For("stagger"), "left ahead", "right ahead", inPlan),
+            Cell(display, pair.WidthMetres, pair.UWidthMetres, For("width"), "", "", inPlan),
+            Cell(
+                display,
+                pair.HeightDifferenceMetres,
+                pair.UHeightDifferenceMetres,
+                For("heightDifference"),
+                "left high",
+                "right high",
+                inHeight
+            ),
         ];
     }
 
-    private static TableCell Cell(LengthDisplay display, double? value, double? u, Check? check, string whenPositive, string whenNegative)
+    private static TableCell Cell(
+        LengthDisplay display,
+        double? value,
+        double? u,
+        Check? check,
+        string whenPositive,
+        string whenNegative,
+        string whenMissing
+    )
     {
         if (value is not { } metres)
         {
-            return new TableCell("not measured", PageType.Small);
+            return new TableCell(whenMissing, PageType.Small);
         }
 
         var number = display.Number(Math.Abs(metres));

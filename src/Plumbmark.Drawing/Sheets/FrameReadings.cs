@@ -107,7 +107,7 @@ internal static class FrameReadings
         return
         [
             Math.Min(Widest(r => r.Id), WidestWords / 2) + Beside,
-            Math.Min(Widest(ReadingWords.What), WidestWords) + Beside,
+            Math.Min(Math.Max(Widest(ReadingWords.What), 24), WidestWords) + Beside,
             Math.Min(Math.Max(Widest(ReadingWords.Value), 40), WidestWords) + Beside,
         ];
     }

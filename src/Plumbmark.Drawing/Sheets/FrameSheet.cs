@@ -14,8 +14,11 @@ public static class FrameSheet
     // Beyond this the drawing takes a page of its own and one page is out of reach.
     private const int MostPointsBeside = 40;
 
+    // Picture units across a column of the page: more than on a phone, so that the letters come out smaller.
+    internal const double PaperWidth = 390;
+
     // How tall the plan and the side view may be: the first pair that leaves one page wins.
-    private static readonly (double Plan, double Side)[] s_roominess = [(430, 120), (380, 100), (330, 85), (290, 70), (255, 55), (230, 40)];
+    private static readonly (double Plan, double Side)[] s_roominess = [(520, 140), (450, 115), (390, 95), (340, 80), (300, 65), (270, 50)];
 
     /// <summary>The sheet as PDF: on one page when the drawing can be made to leave room for the rest.</summary>
     public static byte[] Pdf(CarFile car, FloorAnswer answer, SheetOptions options)
@@ -43,22 +46,24 @@ public static class FrameSheet
     {
         if (car.Frame.Points.Count > MostPointsBeside)
         {
-            var large = FloorPlanDrawing.Of(car, answer, new FloorDrawingOptions(Width: 480, TallestFrame: 430));
-            return [.. Beside(answer), new PictureBlock(large, 560), .. Heights(car, answer, 480, room.Side)];
+            var large = FloorPlanDrawing.Of(car, answer, new FloorDrawingOptions(Width: 600, TallestFrame: 560));
+            return [.. Beside(answer), new PictureBlock(large, 560), .. Heights(car, answer, 600, room.Side)];
         }
 
-        var plan = FloorPlanDrawing.Of(car, answer, new FloorDrawingOptions(TallestFrame: room.Plan));
-        return [new ColumnsBlock([new PictureBlock(plan, 420)], [.. Beside(answer), .. Heights(car, answer, 328, room.Side)], 0.46)];
+        var plan = FloorPlanDrawing.Of(car, answer, new FloorDrawingOptions(Width: PaperWidth, TallestFrame: room.Plan));
+        return [new ColumnsBlock([new PictureBlock(plan, 420)], [.. Beside(answer), .. Heights(car, answer, PaperWidth, room.Side)], 0.46)];
     }
 
     private static IEnumerable<Block> Beside(FloorAnswer answer)
     {
-        foreach (var block in List("Why", answer.Overall.Why, MostBesideTheDrawing + 2))
+        // What is doubted is told once, under its own heading, though it may be a reason and the next reading as well.
+        var doubted = answer.Suspects.Select(s => s.Sentence).Distinct(StringComparer.Ordinal).ToList();
+        foreach (var block in List("Why", answer.Overall.Why.Except(doubted, StringComparer.Ordinal), MostBesideTheDrawing + 2))
         {
             yield return block;
         }
 
-        foreach (var block in List("Doubted readings", answer.Suspects.Select(s => s.Sentence), MostBesideTheDrawing))
+        foreach (var block in List("Doubted readings", doubted, MostBesideTheDrawing))
         {
             yield return block;
         }
@@ -68,7 +73,13 @@ public static class FrameSheet
             yield return block;
         }
 
-        foreach (var block in List("Measure next", answer.Next.Select(n => n.Sentence), MostBesideTheDrawing))
+        foreach (
+            var block in List(
+                "Measure next",
+                answer.Next.Select(n => n.Sentence).Except(doubted, StringComparer.Ordinal),
+                MostBesideTheDrawing
+            )
+        )
         {
             yield return block;
         }

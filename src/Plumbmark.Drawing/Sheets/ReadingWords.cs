@@ -11,10 +11,12 @@ internal static class ReadingWords
         {
             Reading.Plan r => $"{r.From} to {r.To}",
             Reading.Direct r => $"{r.From} to {r.To}, direct",
+            Reading.Height { IsAboveFloor: true } r => $"{r.Point} above the floor",
             Reading.Height r => $"{r.Point} height",
             Reading.Rise r => $"{r.To} above {r.From}",
             Reading.Offset r => $"{r.Point} left of string {r.From} to {r.To}",
             Reading.Drop r => r.Point,
+            Reading.Indirect r => $"{r.Point} by {string.Join(", ", r.Way.Marks)}",
             _ => throw new System.Diagnostics.UnreachableException(),
         };
 
@@ -30,8 +32,19 @@ internal static class ReadingWords
             Reading.Offset r => r.Value.AsTyped,
             Reading.Drop { Distance: { } distance } => $"{distance.AsTyped} away",
             Reading.Drop r => $"{r.Dx?.AsTyped ?? "?"}, {r.Dy?.AsTyped ?? "?"}",
+            Reading.Indirect r => Way(r.Way),
             _ => throw new System.Diagnostics.UnreachableException(),
         };
         return reading.StartAt is { } start ? $"{value} from {start.AsTyped}" : value;
     }
+
+    private static string Way(IndirectWay way) =>
+        way switch
+        {
+            IndirectWay.Midpoint => "half way between",
+            IndirectWay.Offset w => $"{w.Dx.AsTyped} forward, {w.Dy.AsTyped} left of it",
+            IndirectWay.HoleEdge w => $"{w.Edge.ToString().ToLowerInvariant()} edge of {w.Diameter.AsTyped}",
+            IndirectWay.Bar w => $"bar, {w.StandOff.AsTyped} out",
+            _ => throw new System.Diagnostics.UnreachableException(),
+        };
 }

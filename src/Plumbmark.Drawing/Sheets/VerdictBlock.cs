@@ -39,5 +39,9 @@ internal sealed class VerdictBlock(Verdict verdict, string headline) : Block
 
     private double WordEnd => MarkRoom + Plate.WidthOf(Word, PageType.Verdict) + 14;
 
-    private IReadOnlyList<string> Lines(double width) => [.. Wrapped.Lines(headline, PageType.Strong, width - WordEnd)];
+    // A headline that only repeats the verdict says nothing.
+    private IReadOnlyList<string> Lines(double width) =>
+        headline.TrimEnd('.').Equals(Word, StringComparison.OrdinalIgnoreCase)
+            ? []
+            : [.. Wrapped.Lines(headline, PageType.Strong, width - WordEnd)];
 }

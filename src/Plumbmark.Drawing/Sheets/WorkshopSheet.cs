@@ -19,7 +19,7 @@ public static class WorkshopSheet
     {
         var moves = WorkshopMoves.Of(car, answer);
         var whole = WholeFrame(answer).ToList();
-        var plan = FloorPlanDrawing.Of(Quiet(car), Quiet(answer), new FloorDrawingOptions(TallestFrame: 330));
+        var plan = FloorPlanDrawing.Of(Quiet(car), Quiet(answer), new FloorDrawingOptions(Width: FrameSheet.PaperWidth, TallestFrame: 400));
         yield return new SpaceBlock(6);
         yield return new ColumnsBlock([new PictureBlock(plan, 400)], [.. Summary(answer, moves, whole)], 0.5);
         if (moves.Count > 0)
@@ -41,12 +41,23 @@ public static class WorkshopSheet
 
     private static IEnumerable<string> WholeFrame(FloorAnswer answer) =>
         answer
-            .Checks.Where(c => c.Verdict == Verdict.Out && c.Points.Count > 2)
-            .Select(c => answer.Damage.FirstOrDefault(d => d.Form == c.Kind)?.Sentence ?? $"The frame has {c.Kind}: {c.Id}.")
+            .Checks.Where(c => c is { Verdict: Verdict.Out, Points.Count: 0 or > 2 })
+            .Select(c => answer.Damage.FirstOrDefault(d => d.Form == c.Kind)?.Sentence ?? $"The frame has {CheckWords.For(c.Kind)}.")
             .Distinct(StringComparer.Ordinal);
 
     private static IEnumerable<Block> Summary(FloorAnswer answer, IReadOnlyList<WorkshopMove> moves, IReadOnlyList<string> whole)
     {
+        if (answer.Suspects.Count > 0)
+        {
+            yield return TextBlock.Heading("Wait");
+            yield return new TextBlock(
+                "A reading is doubted. Measure it again before anything is moved; what follows leaves it out or may hang on it.",
+                PageType.Strong,
+                below: 2
+            );
+            yield return new TextBlock(answer.Suspects[0].Sentence, PageType.Body, below: 6);
+        }
+
         if (moves.Count == 0 && whole.Count == 0)
         {
             yield return TextBlock.Heading("Nothing to move");

@@ -30,7 +30,11 @@ internal sealed class RigidMotions
         var x = Scattered(network, size);
         var rows = new LinearRows(network);
         rows.Linearise(x);
-        var motions = Enumerable.Range(0, Parameters).Select(k => Unit(k, size)).ToArray();
+        var motions = Enumerable
+            .Range(0, Parameters)
+            .Where(k => k is not (3 or 4) || CanTilt(network))
+            .Select(k => Unit(k, size))
+            .ToArray();
         var moved = motions.Select(m => Displacements(network, x, m)).ToArray();
         var effects = motions.Select((m, k) => Effects(network, rows, moved[k])).ToArray();
 
@@ -63,6 +67,23 @@ internal sealed class RigidMotions
     /// <summary>Where a touched coordinate stands in a displacement: its unknown, or after all unknowns when it is fixed.</summary>
     public static int Entry(CompiledNetwork network, int point, int axis) =>
         network.Points[point].Unknown[axis] >= 0 ? network.Points[point].Unknown[axis] : network.UnknownCount + 3 * point + axis;
+
+    // A plan reading is square to gravity, and a point without a height, or without a place in plan, has nothing to be tilted by: there a tilt
+    // is no motion of the whole. Left among the candidates it could stand in for a shift where the points are scattered, and distort them where they are.
+    private static bool CanTilt(CompiledNetwork network) =>
+        Array.TrueForAll(network.Rows, r => !IsInPlan(r.Kind))
+        && Array.TrueForAll(network.Points, p => p.IsTouched[0] == p.IsTouched[2] && p.IsTouched[1] == p.IsTouched[2]);
+
+    private static bool IsInPlan(RowKind kind) =>
+        kind
+            is RowKind.Plan
+                or RowKind.Offset
+                or RowKind.MidpointX
+                or RowKind.MidpointY
+                or RowKind.StepX
+                or RowKind.StepY
+                or RowKind.BarX
+                or RowKind.BarY;
 
     private static double[] Unit(int parameter, double size)
     {

@@ -19,8 +19,21 @@ public sealed class EffectSet
     /// <summary>Standard uncertainty of the amount of one effect fitted alone; infinite when the values cannot show it.</summary>
     public double UncertaintyAlone(int effect) => IsSeen(effect) ? 1 / Math.Sqrt(_gram[effect, effect]) : double.PositiveInfinity;
 
+    /// <summary>By how much the squared misfit falls with the effects fitted together: a quick look before <see cref="Fit"/>; null as there.</summary>
+    public double? Explained(params ReadOnlySpan<int> effects)
+    {
+        var solved = Solve(effects);
+        return solved is var (_, rhs, amounts) ? Drop(amounts, rhs) : null;
+    }
+
     /// <summary>The effects fitted together; null when the values do not show them or cannot tell them apart.</summary>
     public EffectFit? Fit(params ReadOnlySpan<int> effects)
+    {
+        var solved = Solve(effects);
+        return solved is var (factor, rhs, amounts) ? new EffectFit(amounts, factor.Inverse(), Drop(amounts, rhs)) : null;
+    }
+
+    private (Cholesky Factor, double[] Rhs, double[] Amounts)? Solve(ReadOnlySpan<int> effects)
     {
         var k = effects.Length;
         var gram = new double[k, k];
@@ -39,18 +52,17 @@ public sealed class EffectSet
             }
         }
 
-        if (Cholesky.Of(gram, GaussianComparison.LeastShareBesideOthers) is not { } factor)
-        {
-            return null;
-        }
+        return Cholesky.Of(gram, GaussianComparison.LeastShareBesideOthers) is { } factor ? (factor, rhs, factor.Solve(rhs)) : null;
+    }
 
-        var amounts = factor.Solve(rhs);
+    private static double Drop(double[] amounts, double[] rhs)
+    {
         var drop = 0.0;
-        for (var i = 0; i < k; i++)
+        for (var i = 0; i < amounts.Length; i++)
         {
             drop += amounts[i] * rhs[i];
         }
 
-        return new EffectFit(amounts, factor.Inverse(), drop);
+        return drop;
     }
 }

@@ -67,6 +67,14 @@ public sealed class GaussianComparison
         return new EffectSet(gram, [.. prepared.Select(c => Dot(c, _values))]);
     }
 
+    /// <summary>Standard uncertainty of the amount of one effect fitted alone; infinite when the values cannot show it.</summary>
+    public double UncertaintyAlone(ReadOnlySpan<double> column)
+    {
+        var prepared = Project(_whitening.Whiten(column));
+        var information = Dot(prepared, prepared);
+        return information > EffectSet.LeastInformation ? 1 / Math.Sqrt(information) : double.PositiveInfinity;
+    }
+
     /// <summary>The amount of one effect fitted alone as a weighted sum of the values: â = wᵀ r; null when the values cannot show it.</summary>
     public double[]? WeightsOf(ReadOnlySpan<double> column)
     {

@@ -23,7 +23,10 @@ public static class RefinedSolution
         var (m, n) = (factors.Rows, factors.Columns);
         if (factors.Rank < n || matrix.Length != m * n || rightSide.Length != m)
         {
-            throw new ArgumentException("The factors, the matrix and the right side must belong together and have full column rank.");
+            throw new ArgumentException(
+                "The factors, the matrix and the right side must belong together and have full column rank.",
+                nameof(factors)
+            );
         }
 
         var x = factors.Solve(rightSide);

@@ -3,6 +3,7 @@ namespace Plumbmark.Engine.Linkage;
 /// <summary>
 /// A place or a displacement in the car's axes of ISO 8855: x forward, y to the left, z up; metres unless the owner of the value says it is a unit direction.
 /// <c>default</c> is the origin. A component that is not a number stays not a number: nothing here invents one.
+/// Its axes are the car's; <see cref="Fits.Point3"/> is a place of a loose part in whatever axes it was measured in.
 /// </summary>
 /// <param name="X">Forward, metres.</param>
 /// <param name="Y">To the left, metres.</param>

@@ -34,7 +34,7 @@ public static partial class AmountText
     /// <summary>An angle in degrees, or degrees and minutes; null when it is not one.</summary>
     public static Amount.OfAngle? ReadAngle(string text)
     {
-        var match = AngleShape().Match(text);
+        var match = AngleShape().Match(Within(text));
         if (!match.Success || Number(match.Groups["degrees"].Value) is not { } degrees)
         {
             return null;
@@ -48,7 +48,7 @@ public static partial class AmountText
     /// <summary>A spring rate; null when it is not one.</summary>
     public static Amount.OfRate? ReadRate(string text)
     {
-        var match = RateShape().Match(text);
+        var match = RateShape().Match(Within(text));
         return match.Success && Number(match.Groups["number"].Value) is { } number
             ? new Amount.OfRate(number, match.Groups["inch"].Success ? RateUnit.PoundForcePerInch : RateUnit.NewtonPerMillimetre)
             : null;
@@ -57,7 +57,7 @@ public static partial class AmountText
     /// <summary>A load with its unit; null when it is not one. A number without a unit is not guessed.</summary>
     public static Load? ReadLoad(string text)
     {
-        var match = LoadShape().Match(text);
+        var match = LoadShape().Match(Within(text));
         if (!match.Success || Number(match.Groups["number"].Value) is not { } number || number < 0)
         {
             return null;
@@ -84,6 +84,9 @@ public static partial class AmountText
     public static string Write(Load load) =>
         $"{Plain(load.Number)} {load.Unit switch { LoadUnit.PoundForce => "lbf", LoadUnit.KilogramForce => "kgf", _ => "N" }}";
 
+    // Nothing longer is one of these; so the patterns need no clock, which a busy machine would run out.
+    private static string Within(string text) => text.Length <= LengthText.MostCharacters ? text : "";
+
     private static string Plain(decimal number) => number.ToString(CultureInfo.InvariantCulture);
 
     private static decimal? Number(string text) =>
@@ -100,22 +103,19 @@ public static partial class AmountText
 
     [GeneratedRegex(
         @"^\s*(?<degrees>" + Decimal + @")\s*(?:deg|degrees?|°)(?:\s*(?<minutes>[0-9]{1,2}(?:\.[0-9]{1,6})?)\s*(?:'|′|min))?\s*$",
-        RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture | RegexOptions.IgnoreCase,
-        100
+        RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture | RegexOptions.IgnoreCase
     )]
     private static partial Regex AngleShape();
 
     [GeneratedRegex(
         @"^\s*(?<number>" + Decimal + @")\s*(?:(?<inch>lbf?\s*/\s*in)|N\s*/\s*mm)\s*$",
-        RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture | RegexOptions.IgnoreCase,
-        100
+        RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture | RegexOptions.IgnoreCase
     )]
     private static partial Regex RateShape();
 
     [GeneratedRegex(
         @"^\s*(?<number>" + Decimal + @")\s*(?:(?<pound>lbf?s?)|(?<kilogram>kgf?)|N)\s*$",
-        RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture | RegexOptions.IgnoreCase,
-        100
+        RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture | RegexOptions.IgnoreCase
     )]
     private static partial Regex LoadShape();
 }

@@ -1,3 +1,4 @@
+using Plumbmark.Inspection.Book;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor;
 
@@ -8,14 +9,14 @@ public static class BenchInspection
 {
     /// <summary>What the measures that stand say about every part. Never fails on a readable file: too little is an answer.</summary>
     /// <param name="car">The car.</param>
-    /// <param name="book">Variants that the Book knows beside those of the car file; one of the same name in the file goes first.</param>
+    /// <param name="book">Variants that the Book knows beside those of the car file; null for those of its own book pages.</param>
     /// <param name="priors">What is believed of a part before it is measured.</param>
     public static BenchAnswer Of(CarFile car, IReadOnlyList<PartVariant>? book = null, VariantPriors? priors = null)
     {
         IReadOnlyList<PartVariant> variants =
         [
             .. car.Parts.Variants,
-            .. (book ?? []).Where(b => car.Parts.Variants.All(v => v.Id != b.Id)),
+            .. (book ?? BookVariants.Of(car)).Where(b => car.Parts.Variants.All(v => v.Id != b.Id)),
         ];
         var text = new BenchText(car.Units);
         var cases = car.Parts.Items.ToDictionary(
@@ -35,6 +36,15 @@ public static class BenchInspection
         );
         IReadOnlyList<PartAnswer> parts = [.. car.Parts.Items.Select(p => Answer(cases[p.Id] with { Partner = Partner(p, cases) }))];
         return new BenchAnswer(VerdictOf(parts), Headline(parts), parts);
+    }
+
+    /// <summary>Every type that is known for a car: its owner's own first, then those of the book that the owner has not described under the same name.</summary>
+    public static IReadOnlyList<PartVariant> VariantsOf(CarFile car, IReadOnlyList<PartVariant>? book = null)
+    {
+        var own = car.Parts.Variants;
+        bool IsOwn(PartVariant b) =>
+            own.Any(v => v.Id == b.Id || (v.Kind == b.Kind && string.Equals(v.Name, b.Name, StringComparison.OrdinalIgnoreCase)));
+        return [.. own, .. (book ?? BookVariants.Of(car)).Where(b => !IsOwn(b))];
     }
 
     private static BenchCase? Partner(Part part, Dictionary<string, BenchCase> cases) =>

@@ -56,7 +56,8 @@ public static class BenchReport
             {
                 ComparedWith.Book => $"book {words.Signed(value.Quantity, comparison.Deviation, comparison.U)}",
                 ComparedWith.Mirror => $"other side {words.Signed(value.Quantity, comparison.Deviation, comparison.U)}",
-                _ => "itself",
+                _ when value.ShouldBeNothing => "should be nothing",
+                _ => "against its limit",
             };
             var limit = comparison.Limit is { } l
                 ? $"limit {words.Value(value.Quantity, l.Si, Math.Min(l.Si / 10, comparison.U))} ({LimitsJson.Sources.WordFor(l.Source)})"

@@ -54,7 +54,7 @@ public static class PartWords
             _ => "no crack test yet",
         };
 
-    /// <summary>What the part is called: its owner's name for it, or its name in the file read as words, such as "steering lever, left".</summary>
+    /// <summary>What the part is called: its owner's name for it, or its name in the file read as words, such as "Steering lever, left".</summary>
     public static string Title(Part part) =>
         part.Card.Name
         ?? (
@@ -63,5 +63,5 @@ public static class PartWords
             : Spaced(part.Id)
         );
 
-    private static string Spaced(string id) => id.Replace('-', ' ');
+    private static string Spaced(string id) => id.Length == 0 ? id : char.ToUpperInvariant(id[0]) + id[1..].Replace('-', ' ');
 }

@@ -14,7 +14,7 @@ public static class VariantIdentification
     private const double BroadLengthMetres = 25e-3;
     private const double BroadAngleRadians = 10 * Math.PI / 180;
 
-    /// <summary>The answer; null when the book has no variant of this kind.</summary>
+    /// <summary>The answer; null when the book has no figure for this kind.</summary>
     /// <param name="part">The part, for its kind and its numbers.</param>
     /// <param name="dimensions">Its measured dimensions.</param>
     /// <param name="variants">Every variant the book has.</param>
@@ -29,7 +29,8 @@ public static class VariantIdentification
     )
     {
         var belief = priors ?? VariantPriors.Default;
-        PartVariant[] kind = [.. variants.Where(v => v.Kind == part.Kind)];
+        // A type of which the book has no figure at all cannot be told from anything.
+        PartVariant[] kind = [.. variants.Where(v => v.Kind == part.Kind && v.Figures.Count > 0)];
         if (kind.Length == 0)
         {
             return null;

@@ -44,5 +44,6 @@ public sealed record BookDimension(string Id, BookSubject Subject)
     public Amount? Used => Status.Match(_ => Value, _ => null, c => c.Value, _ => Value);
 
     /// <summary>What it says, on each side that it holds for.</summary>
-    public IEnumerable<BookSubject> Subjects => IsBothSides && Subject.Mirrored.Ordered != Subject.Ordered ? [Subject, Subject.Mirrored] : [Subject];
+    public IEnumerable<BookSubject> Subjects =>
+        IsBothSides && Subject.Mirrored.Ordered != Subject.Ordered ? [Subject, Subject.Mirrored] : [Subject];
 }

@@ -17,7 +17,8 @@ public sealed record BookSource(string? Title = null, string? Edition = null, st
     public bool IsUnknown => string.IsNullOrWhiteSpace(Title);
 
     /// <summary>This source with what it leaves out taken from another: a figure's own letter, its page's title.</summary>
-    public BookSource Within(BookSource page) => new(Title ?? page.Title, Edition ?? page.Edition, Page ?? page.Page, Figure ?? page.Figure);
+    public BookSource Within(BookSource page) =>
+        new(Title ?? page.Title, Edition ?? page.Edition, Page ?? page.Page, Figure ?? page.Figure);
 
     /// <summary>Such as <c>Dipper workshop book, 2nd edition, page 14, K</c>; <see cref="NoSource"/> when the book is unknown.</summary>
     public override string ToString()

@@ -53,9 +53,12 @@ public abstract record BookSubject
 
     /// <summary>The same for a length without direction, whichever end is named first.</summary>
     public BookSubject Ordered =>
-        this is Between { Sense: LengthSense.Plan or LengthSense.Direct or LengthSense.Unsaid } b
-        && string.CompareOrdinal(b.From, b.To) > 0
-            ? b with { From = b.To, To = b.From }
+        this is Between { Sense: LengthSense.Plan or LengthSense.Direct or LengthSense.Unsaid } b && string.CompareOrdinal(b.From, b.To) > 0
+            ? b with
+            {
+                From = b.To,
+                To = b.From,
+            }
             : this;
 
     /// <summary>The points it names.</summary>

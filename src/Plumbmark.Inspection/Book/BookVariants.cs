@@ -9,8 +9,14 @@ public static class BookVariants
     /// <summary>The name of a type that its page does not name.</summary>
     public const string OnlyType = "as printed";
 
-    /// <summary>The types on the pages kept with a car.</summary>
-    public static IReadOnlyList<PartVariant> Of(CarFile car) => Of(car.Book.Pages, car.Car.Serial);
+    /// <summary>The types on the pages kept with a car, without those that its owner has described under the same name.</summary>
+    public static IReadOnlyList<PartVariant> Of(CarFile car) =>
+        [
+            .. Of(car.Book.Pages, car.Car.Serial)
+                .Where(b =>
+                    !car.Parts.Variants.Any(v => v.Kind == b.Kind && string.Equals(v.Name, b.Name, StringComparison.OrdinalIgnoreCase))
+                ),
+        ];
 
     /// <summary>The types on some pages. Figures that are doubted or left empty are not handed on.</summary>
     /// <param name="pages">The pages.</param>
@@ -23,7 +29,11 @@ public static class BookVariants
             from dimension in page.Dimensions
             where dimension.Subject is BookSubject.OfPart
             let part = (BookSubject.OfPart)dimension.Subject
-            group new FigureOnPage(page, dimension, SerialFit.CannotTell) by (page.Id, part.Kind, Variant: part.Variant ?? OnlyType) into type
+            group new FigureOnPage(page, dimension, SerialFit.CannotTell) by (
+                page.Id,
+                part.Kind,
+                Variant: part.Variant ?? OnlyType
+            ) into type
             select new PartVariant(
                 $"{type.Key.Id}: {PartWords.For(type.Key.Kind)}, {type.Key.Variant}",
                 type.Key.Kind,
@@ -53,12 +63,17 @@ public static class BookVariants
         }
 
         // The Bench knows one tolerance either way; of two that differ the smaller is the safe one.
-        var tolerance = new[] { dimension.Tolerance?.Plus, dimension.Tolerance?.Minus }.OfType<Amount>().Where(t => t.Si > 0).MinBy(t => t.Si);
+        var tolerance = new[] { dimension.Tolerance?.Plus, dimension.Tolerance?.Minus }
+            .OfType<Amount>()
+            .Where(t => t.Si > 0)
+            .MinBy(t => t.Si);
         return new BookFigure(
             ((BookSubject.OfPart)dimension.Subject).Dimension,
             used,
             tolerance,
-            source.IsUnknown || dimension.Status is FigureStatus.MeasuredElsewhere or FigureStatus.Corrected ? LimitSource.Own : LimitSource.Factory,
+            source.IsUnknown || dimension.Status is FigureStatus.MeasuredElsewhere or FigureStatus.Corrected
+                ? LimitSource.Own
+                : LimitSource.Factory,
             dimension.Status is FigureStatus.Printed ? source.ToString() : $"{source}. {dimension.Status.Words}"
         );
     }

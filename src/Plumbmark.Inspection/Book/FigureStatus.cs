@@ -30,7 +30,12 @@ public abstract record FigureStatus
     public sealed record MeasuredElsewhere(string Car) : FigureStatus;
 
     /// <summary>Gives the result of the case that holds.</summary>
-    public T Match<T>(Func<Printed, T> printed, Func<Doubted, T> doubted, Func<Corrected, T> corrected, Func<MeasuredElsewhere, T> measured) =>
+    public T Match<T>(
+        Func<Printed, T> printed,
+        Func<Doubted, T> doubted,
+        Func<Corrected, T> corrected,
+        Func<MeasuredElsewhere, T> measured
+    ) =>
         this switch
         {
             Printed p => printed(p),

@@ -16,10 +16,8 @@ public sealed record PrintedTolerance(Amount? Plus, Amount? Minus)
             ? $"±{AmountText.Write(Plus!)}"
             : string.Join(
                 " ",
-                new[]
-                {
-                    Plus is null ? null : $"+{AmountText.Write(Plus)}",
-                    Minus is null ? null : $"-{AmountText.Write(Minus)}",
-                }.Where(t => t is not null)
+                new[] { Plus is null ? null : $"+{AmountText.Write(Plus)}", Minus is null ? null : $"-{AmountText.Write(Minus)}" }.Where(
+                    t => t is not null
+                )
             );
 }

@@ -32,6 +32,13 @@ public sealed record RobustMean(double Mean, double? Spread, int Count)
         // x* - robust mean; s* - robust standard deviation; start: median and 1.483 times the median distance from it.
         var mean = Median(values);
         var spread = 1.483 * Median([.. values.Select(v => Math.Abs(v - mean))]);
+        if (spread <= 0)
+        {
+            // More than half of the values are alike to the last digit; the plain standard deviation is the start then (own choice).
+            var plain = values.Average();
+            spread = Math.Sqrt(values.Sum(v => (v - plain) * (v - plain)) / (values.Count - 1));
+        }
+
         for (var round = 0; round < MostRounds && spread > 0; round++)
         {
             var (low, high) = (mean - (1.5 * spread), mean + (1.5 * spread));

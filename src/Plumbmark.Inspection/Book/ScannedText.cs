@@ -8,15 +8,19 @@ internal static partial class ScannedText
 {
     /// <summary>Why a text is refused and what it may have been; null when it has no such mark.</summary>
     public static string? Refusal(string text) =>
-        LostEighth().IsMatch(text)
+        text.Length > Engine.Lengths.LengthText.MostCharacters ? null
+        : LostEighth().IsMatch(text)
             ? $"Found “{text.Trim()}”; a scan often makes B or 8 of 1/8. Look at the page and write the fraction, such as “33 1/8”."
         : LetterForDigit().IsMatch(text)
             ? $"Found “{text.Trim()}”; a scan often makes a letter of a digit (l or I of 1, O of 0). Look at the page and write the number."
         : null;
 
-    [GeneratedRegex(@"^\s*([0-9]+[\s-]*)?B\s*(in|""|″)?\s*$", RegexOptions.CultureInvariant, 100)]
+    [GeneratedRegex(@"^\s*([0-9]+[\s-]*)?B\s*(in|""|″)?\s*$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]
     private static partial Regex LostEighth();
 
-    [GeneratedRegex(@"^\s*(?=.*[0-9])(?=.*[lIO|])[0-9lIO|\s./-]+(in|mm|""|″)?\s*$", RegexOptions.CultureInvariant, 100)]
+    [GeneratedRegex(
+        @"^\s*(?=.*[0-9])(?=.*[lIO|])[0-9lIO|\s./-]+(in|mm|""|″)?\s*$",
+        RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture
+    )]
     private static partial Regex LetterForDigit();
 }

@@ -1,6 +1,7 @@
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Bench;
 using Plumbmark.Inspection.Book;
+using Plumbmark.Inspection.Floor.Levelling;
 using Plumbmark.Inspection.Press;
 using Plumbmark.Inspection.Road;
 
@@ -16,6 +17,9 @@ public sealed record CarFile(LengthUnit Units, CarIdentity Car, IReadOnlyList<To
 {
     /// <summary>The suspension and what was read of the wheels; null when nothing is told.</summary>
     public RoadSection? Road { get; init; }
+
+    /// <summary>How the frame stood when it was measured; null when nothing is told.</summary>
+    public LevelSection? Level { get; init; }
 
     /// <summary>What the file calls itself.</summary>
     public const string Format = "plumbmark-car";

@@ -5,6 +5,7 @@ using Plumbmark.Inspection.Bench.Json;
 using Plumbmark.Inspection.Book;
 using Plumbmark.Inspection.Book.Json;
 using Plumbmark.Inspection.Car.Json;
+using Plumbmark.Inspection.Floor.Levelling;
 using Plumbmark.Inspection.Press;
 using Plumbmark.Inspection.Road.Json;
 
@@ -51,6 +52,7 @@ public static class CarFileReader
         var readings = Located(fields, "readings", ReadingJson.Read, r => r.Id, faults, units);
         var road = fields.Group("road") is { } roadFields ? RoadJson.Read(roadFields, points.Select(p => p.Value)) : null;
         var press = Located(fields, "press", PressJson.Read, j => j.Id, faults, units);
+        var level = fields.Group("level") is { } levelFields ? LevelJson.Read(levelFields) : null;
         var parts = fields.Group("parts") is { } partFields ? PartsJson.Read(partFields) : PartsSection.Empty;
         var book = fields.Group("book") is { } bookFields ? BookSectionJson.Read(bookFields) : BookSection.Empty;
         fields.RefuseOthers();
@@ -69,6 +71,7 @@ public static class CarFileReader
             Press = [.. press.Select(j => j.Value)],
             Parts = parts,
             Book = book,
+            Level = level,
         };
     }
 

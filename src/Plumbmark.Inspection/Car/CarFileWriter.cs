@@ -3,6 +3,7 @@ using System.Text.Json;
 using Plumbmark.Inspection.Bench.Json;
 using Plumbmark.Inspection.Book.Json;
 using Plumbmark.Inspection.Car.Json;
+using Plumbmark.Inspection.Floor.Levelling;
 using Plumbmark.Inspection.Press;
 using Plumbmark.Inspection.Road.Json;
 
@@ -46,6 +47,12 @@ public static class CarFileWriter
 
         json.WriteEndObject();
         json.WriteList("readings", file.Readings, reading => ReadingJson.Write(json, reading, file.Units));
+        if (file.Level is { } level)
+        {
+            json.WritePropertyName("level");
+            LevelJson.Write(json, level, file.Units);
+        }
+
         if (file.Road is { } road)
         {
             json.WritePropertyName("road");

@@ -17,6 +17,7 @@ namespace Plumbmark.Inspection.Car;
 /// unknown amount and is not compared. Null as a whole: the pair is built alike.
 /// </param>
 /// <param name="NominalSource">Book, edition, page and figures that the nominal is from; null when nobody said, which is shown as no source.</param>
+/// <param name="CannotDrop">Whether something is in the way of the plumb line, so that it must be brought down indirectly.</param>
 /// <param name="NominalDoubt">Why the book's figure is not believed; it is then kept and left out. Null while it is believed.</param>
 public sealed record FramePoint(
     string Id,
@@ -29,5 +30,6 @@ public sealed record FramePoint(
     string? Label = null,
     Place? Asymmetry = null,
     string? NominalDoubt = null,
-    string? NominalSource = null
+    string? NominalSource = null,
+    bool CannotDrop = false
 );

@@ -30,7 +30,8 @@ internal static class PointJson
             fields.OptionalText("label"),
             ReadPlace(fields, "asymmetry"),
             fields.OptionalText("nominalDoubt"),
-            fields.OptionalText("nominalSource")
+            fields.OptionalText("nominalSource"),
+            fields.Truth("cannotDrop")
         );
         fields.RefuseOthers();
         return id is null ? null : point;
@@ -54,6 +55,7 @@ internal static class PointJson
         WritePlace(json, "asymmetry", point.Asymmetry, units);
         json.WriteOptional("nominalDoubt", point.NominalDoubt);
         json.WriteOptional("nominalSource", point.NominalSource);
+        json.WriteWhenTrue("cannotDrop", point.CannotDrop);
         json.WriteEndObject();
     }
 

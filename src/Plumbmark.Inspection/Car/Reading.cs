@@ -53,6 +53,9 @@ public abstract record Reading(string Id)
     /// <param name="Value">Up is positive.</param>
     public sealed record Height(string Id, string Point, Length Value) : Reading(Id)
     {
+        /// <summary>Whether it was counted from the floor under the point and not from a level line.</summary>
+        public bool IsAboveFloor { get; init; }
+
         /// <inheritdoc/>
         public override IEnumerable<string> Points => [Point];
     }
@@ -90,5 +93,15 @@ public abstract record Reading(string Id)
     {
         /// <inheritdoc/>
         public override IEnumerable<string> Points => [Point];
+    }
+
+    /// <summary>A point that the plumb line does not reach, brought to the floor by marks near it.</summary>
+    /// <param name="Id">Its own name.</param>
+    /// <param name="Point">The point.</param>
+    /// <param name="Way">How.</param>
+    public sealed record Indirect(string Id, string Point, IndirectWay Way) : Reading(Id)
+    {
+        /// <inheritdoc/>
+        public override IEnumerable<string> Points => [Point, .. Way.Marks];
     }
 }

@@ -7,6 +7,8 @@ namespace Plumbmark.Inspection.Car;
 /// <summary>A reading in a car file: the fields common to all, and those of its kind.</summary>
 internal static class ReadingJson
 {
+    private static readonly Dictionary<string, bool> s_above = new(StringComparer.Ordinal) { ["level"] = false, ["floor"] = true };
+
     public static Reading? Read(Fields fields)
     {
         var id = fields.RequiredText("id") ?? "";
@@ -19,6 +21,7 @@ internal static class ReadingJson
             "height" => ReadHeight(fields, id),
             "offset" => ReadOffset(fields, id),
             "drop" => ReadDrop(fields, id),
+            "indirect" => IndirectJson.Read(fields, id),
             _ => RefuseKind(fields, kindPart),
         };
         var tool = fields.OptionalText("tool");
@@ -70,6 +73,7 @@ internal static class ReadingJson
                 json.WriteString("kind", "height");
                 json.WriteString("point", r.Point);
                 json.WriteOptional("value", r.Value, units);
+                json.WriteOptional("above", r.IsAboveFloor ? "floor" : null);
                 break;
             case Reading.Offset r:
                 json.WriteString("kind", "offset");
@@ -77,6 +81,9 @@ internal static class ReadingJson
                 json.WriteString("from", r.From);
                 json.WriteString("to", r.To);
                 json.WriteOptional("value", r.Value, units);
+                break;
+            case Reading.Indirect r:
+                IndirectJson.Write(json, r, units);
                 break;
             case Reading.Drop r:
                 json.WriteString("kind", "drop");
@@ -113,7 +120,8 @@ internal static class ReadingJson
     {
         var point = fields.RequiredText("point");
         var value = fields.RequiredLength("value", LengthBound.Any);
-        return point is null || value is not { } length ? null : new Reading.Height(id, point, length);
+        var isAboveFloor = fields.OptionalWord("above", s_above) ?? false;
+        return point is null || value is not { } length ? null : new Reading.Height(id, point, length) { IsAboveFloor = isAboveFloor };
     }
 
     private static Reading? ReadOffset(Fields fields, string id)
@@ -151,7 +159,7 @@ internal static class ReadingJson
     {
         if (kind is not null)
         {
-            fields.Faults.Add(kind, $"Found {kind.Describe()}; one of plan, direct, height, rise, offset, drop is needed here.");
+            fields.Faults.Add(kind, $"Found {kind.Describe()}; one of plan, direct, height, rise, offset, drop, indirect is needed here.");
         }
 
         return null;

@@ -1,4 +1,5 @@
 using Plumbmark.Engine.Lengths;
+using Plumbmark.Inspection.Book;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor;
 
@@ -38,7 +39,10 @@ public static class DemoCar
             Tools = Tools(),
             Frame = new Frame([.. DemoFrame.Stations.SelectMany(Points)], Limits()),
             Readings = [.. readings.Select((r, i) => r with { Id = $"r{i + 1}" })],
+            Road = DemoRoad.OfDemoCar(),
             Parts = DemoParts.Section(),
+            Press = DemoPress.Jobs(),
+            Book = new BookSection(DemoBook.Pages(), []),
         };
     }
 

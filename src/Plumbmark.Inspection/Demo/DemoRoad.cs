@@ -65,6 +65,28 @@ public static class DemoRoad
             []
         );
 
+    /// <summary>
+    /// The suspension of the demo car of the shed, whose frame has no points at the upper pivots and the rack. Its owner measured both steering levers: the left one's pad is 0.22 in higher, the step
+    /// between two variants of the invented book.
+    /// </summary>
+    public static RoadSection OfDemoCar()
+    {
+        var section = Section();
+        PartDeviation Lever(Side side, decimal up) =>
+            new($"p{(int)side + 1}", CornerPart.Lever, side, [Found(PartQuantity.Up, up)], Inches(0.01m), Note: "pad height on the plate");
+        return section with
+        {
+            Front = section.Front! with { UpperFront = Drawn("K"), UpperRear = Drawn("M"), TrackRodInner = Drawn("T") },
+            Parts = [Lever(Side.Left, 0.22m), Lever(Side.Right, 0)],
+        };
+    }
+
+    private static PickUp.AtPlace Drawn(string pair)
+    {
+        var (_, _, x, y, z) = Pairs.Single(p => p.Name == pair);
+        return new(At(x, y, z));
+    }
+
     private static string NameOf(Fault fault) =>
         fault switch
         {

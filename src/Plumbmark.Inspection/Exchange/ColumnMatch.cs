@@ -7,7 +7,25 @@ public static class ColumnMatch
 {
     /// <summary>The fields that a column may mean, in the order in which readings are written.</summary>
     public static IReadOnlyList<string> Fields { get; } =
-    ["id", "kind", "point", "from", "to", "value", "dx", "dy", "startAt", "unit", "tool", "sigma", "note", "withdrawn"];
+    [
+        "id",
+        "kind",
+        "point",
+        "from",
+        "to",
+        "value",
+        "dx",
+        "dy",
+        "above",
+        "way",
+        "edge",
+        "startAt",
+        "unit",
+        "tool",
+        "sigma",
+        "note",
+        "withdrawn",
+    ];
 
     // What people write above such columns; letters and digits only, lower case.
     private static readonly Dictionary<string, string> s_words = new(StringComparer.Ordinal)

@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Text;
 
 namespace Plumbmark.Inspection.Exchange;
@@ -10,6 +11,7 @@ namespace Plumbmark.Inspection.Exchange;
 internal static class CsvText
 {
     private const string FormulaStarts = "=+-@\t\r'";
+    private static readonly SearchValues<char> s_quoted = SearchValues.Create("\",\r\n;\t");
 
     /// <summary>A row: null is not given, an empty text is written as a quoted nothing.</summary>
     public static void WriteRow(StringBuilder csv, IEnumerable<string?> cells)
@@ -29,7 +31,7 @@ internal static class CsvText
         {
             null => "",
             "" => "\"\"",
-            _ when text.AsSpan().IndexOfAny("\",\r\n;\t") >= 0 || char.IsWhiteSpace(text[0]) || char.IsWhiteSpace(text[^1]) =>
+            _ when text.AsSpan().IndexOfAny(s_quoted) >= 0 || char.IsWhiteSpace(text[0]) || char.IsWhiteSpace(text[^1]) =>
                 $"\"{text.Replace("\"", "\"\"", StringComparison.Ordinal)}\"",
             _ => text,
         };

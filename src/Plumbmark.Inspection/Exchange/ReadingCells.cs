@@ -1,10 +1,11 @@
+using System.Buffers;
+using System.Text.Json;
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car;
-using Plumbmark.Inspection.Car.Json;
 
 namespace Plumbmark.Inspection.Exchange;
 
-/// <summary>The cells of one reading by field: texts as they are, lengths as typed.</summary>
+/// <summary>The cells of one reading by field, out of the very fields of the car file: whatever a car file holds of a reading, a row holds too.</summary>
 internal static class ReadingCells
 {
     /// <summary>Fields that hold a person's own words, which a spreadsheet must not take for a formula.</summary>
@@ -21,34 +22,20 @@ internal static class ReadingCells
 
     public static IReadOnlyDictionary<string, string?> Of(Reading reading, LengthUnit units)
     {
-        string? Length(Length? length) => length is { } value ? LengthPart.TextOf(value, units) : null;
-        var (kind, point, from, to, value) = reading switch
+        var bytes = new ArrayBufferWriter<byte>();
+        using (var json = new Utf8JsonWriter(bytes))
         {
-            Reading.Plan r => ("plan", (string?)null, (string?)r.From, (string?)r.To, (Length?)r.Value),
-            Reading.Direct r => ("direct", null, r.From, r.To, r.Value),
-            Reading.Rise r => ("rise", null, r.From, r.To, r.Value),
-            Reading.Height r => ("height", r.Point, null, null, r.Value),
-            Reading.Offset r => ("offset", r.Point, r.From, r.To, r.Value),
-            Reading.Drop r => ("drop", r.Point, null, null, r.Distance),
-            _ => throw new System.Diagnostics.UnreachableException(),
-        };
-        var drop = reading as Reading.Drop;
-        return new Dictionary<string, string?>(StringComparer.Ordinal)
+            ReadingJson.Write(json, reading, units);
+        }
+
+        using var fields = JsonDocument.Parse(bytes.WrittenMemory);
+        var cells = ColumnMatch.Fields.ToDictionary(f => f, _ => (string?)null, StringComparer.Ordinal);
+        cells["unit"] = units == LengthUnit.Inch ? "in" : "mm";
+        foreach (var field in fields.RootElement.EnumerateObject())
         {
-            ["id"] = reading.Id,
-            ["kind"] = kind,
-            ["point"] = point,
-            ["from"] = from,
-            ["to"] = to,
-            ["value"] = Length(value),
-            ["dx"] = Length(drop?.Dx),
-            ["dy"] = Length(drop?.Dy),
-            ["startAt"] = Length(reading.StartAt),
-            ["unit"] = units == LengthUnit.Inch ? "in" : "mm",
-            ["tool"] = reading.Tool,
-            ["sigma"] = Length(reading.Sigma),
-            ["note"] = reading.Note,
-            ["withdrawn"] = reading.Withdrawn,
-        };
+            cells[field.Name] = field.Value.ValueKind == JsonValueKind.String ? field.Value.GetString() : field.Value.GetRawText();
+        }
+
+        return cells;
     }
 }

@@ -28,7 +28,14 @@ internal sealed class ReadingsImport(
 
     public ReadingsCsvOutcome Read(IEnumerable<IReadOnlyList<CsvCell>> rows)
     {
+        var before = faults.Count;
         RefuseMissingColumns();
+        if (faults.Count > before)
+        {
+            // Every row would only say the same again.
+            return new ReadingsCsvOutcome.Refused(faults.InOrder());
+        }
+
         _lastNumber = car.Readings.Select(r => NumberOf(r.Id)).DefaultIfEmpty(0).Max();
         var all = rows.ToList();
         var at = columns.Index().FirstOrDefault(c => c.Item == "id", (-1, null)).Index;

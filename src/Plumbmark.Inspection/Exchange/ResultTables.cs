@@ -145,6 +145,7 @@ public static class ResultTables
             Reading.Height r => r.Value,
             Reading.Offset r => r.Value,
             Reading.Drop r => r.Distance,
+            Reading.Indirect => null, // how a mark was made, not a length
             _ => throw new System.Diagnostics.UnreachableException(),
         };
 

@@ -42,6 +42,9 @@ public static class FloorAnswerJson
         List(json, "damage", answer.Damage, WriteDamage);
         List(json, "checks", answer.Checks, WriteCheck);
         List(json, "blindSpots", answer.BlindSpots, WriteBlindSpot);
+        List(json, "sight", answer.Sight, WriteBlindSpot);
+        List(json, "lookAlikes", answer.LookAlikes, WriteLookAlike);
+        List(json, "leftOut", answer.LeftOut, (j, id) => j.WriteStringValue(id));
         List(json, "next", answer.Next, WriteNext);
         json.WriteEndObject();
     }
@@ -181,6 +184,16 @@ public static class FloorAnswerJson
         Millimetres(json, "smallestSeen", spot.SmallestSeenMetres);
         Millimetres(json, "limit", spot.LimitMetres);
         json.WriteString("sentence", spot.Sentence);
+        json.WriteEndObject();
+    }
+
+    private static void WriteLookAlike(Utf8JsonWriter json, LookAlike alike)
+    {
+        json.WriteStartObject();
+        json.WriteString("kind", alike.Kind);
+        Millimetres(json, "size", alike.SizeMetres);
+        Millimetres(json, "u", alike.UMetres);
+        json.WriteString("sentence", alike.Sentence);
         json.WriteEndObject();
     }
 

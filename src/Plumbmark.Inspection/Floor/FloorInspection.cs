@@ -1,6 +1,7 @@
 using Plumbmark.Engine.Adjustment;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor.Comparing;
+using Plumbmark.Inspection.Floor.Doubts;
 using Plumbmark.Inspection.Floor.Forms;
 using Plumbmark.Inspection.Floor.Measured;
 using Plumbmark.Inspection.Floor.Planning;
@@ -17,20 +18,24 @@ public static class FloorInspection
     public static FloorAnswer Of(CarFile car, FloorOptions? options = null)
     {
         options ??= FloorOptions.Default;
+        car = KnownPoints.Only(car);
         var words = LengthWords.For(car);
         var solution = FrameSolution.Of(car);
-        var believed = solution.Fit;
-        var evaluation = believed is null ? null : FrameEvaluation.Of(car, believed);
-        var comparisons = SideComparisons.Of(car, solution.Network, new HashSet<string>(), words);
+        var doubts = FrameDoubts.Of(car, solution);
+        var suspects = DoubtWords.Of(car, doubts, words);
+        var evaluation = doubts.Believed is null ? null : FrameEvaluation.Of(car, doubts.Believed);
+        var others = doubts.Others.Select(fit => FrameEvaluation.Of(car, fit)?.Verdict ?? Verdict.CannotTellYet).ToList();
+        var doubted = suspects.Select(s => s.Reading).OfType<string>().ToHashSet(StringComparer.Ordinal);
+        var comparisons = SideComparisons.Of(car, solution.Network, doubted, words);
         List<Check> checks = [.. (evaluation?.Checks ?? []).Select(c => c.Check)];
-        var next = NextReadings.Of(car, solution, checks, options);
-        var overall = OverallWords.Answer(new OverallCase(car, evaluation, [], [], solution.Floating, comparisons, next), words);
+        List<NextReading> next = [.. SecondLooks.At(car, suspects, options), .. NextReadings.Of(car, solution, checks, options)];
+        var overall = OverallWords.Answer(new OverallCase(car, evaluation, suspects, others, solution.Floating, comparisons, next), words);
         return new FloorAnswer(
             overall,
             evaluation is null ? [] : FramePoints.Of(evaluation.Frame, evaluation.Contrasts, evaluation.Lie),
             Summary(solution.Fit),
             Readings(solution.Fit),
-            [],
+            suspects,
             evaluation is null ? [] : FramePairEstimates.Of(evaluation.Frame, checks),
             comparisons,
             evaluation is null ? [] : DamageReport.Of(evaluation.Explanations, words),
@@ -40,6 +45,7 @@ public static class FloorInspection
         )
         {
             Sight = evaluation?.Sight ?? [],
+            LookAlikes = evaluation is null ? [] : LookAlikeSearch.Of(car, evaluation, words),
         };
     }
 

@@ -34,9 +34,16 @@ internal sealed record FrameEvaluation(
     /// <summary>The verdict by the rule, were there nothing else to say.</summary>
     public Verdict Verdict => OverallRule.VerdictOf([.. Checks.Select(c => c.Check)], Blind);
 
-    public static FrameEvaluation Of(CarFile car, NetworkFit fit)
+    /// <summary>Evaluates a fit.</summary>
+    /// <param name="car">The car.</param>
+    /// <param name="fit">The fit of the readings that are believed.</param>
+    /// <param name="allowSpread">
+    /// Whether a misfit enlarges the uncertainties. Not when a doubted reading is taken in on purpose, to ask what would follow if it were right: its own
+    /// misfit would make everything unsure and nothing would follow.
+    /// </param>
+    public static FrameEvaluation Of(CarFile car, NetworkFit fit, bool allowSpread = true)
     {
-        var spread = fit is { ChiSquareProbability: < RareMisfit, Sigma0: > 1 and var sigma0 } ? sigma0 : 1;
+        var spread = allowSpread && fit is { ChiSquareProbability: < RareMisfit, Sigma0: > 1 and var sigma0 } ? sigma0 : 1;
         var measured = MeasuredFrameOfFit.Of(car.Frame.Points, fit);
         var frame = FramePlacing.InOwnAxes(spread > 1 ? measured.WithUncertaintyTimes(spread) : measured, []);
         var explanations = FormComparison.Of(frame, Contrasts.Of(frame));

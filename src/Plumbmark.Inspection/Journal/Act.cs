@@ -2,6 +2,7 @@ using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Bench;
 using Plumbmark.Inspection.Book;
 using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Floor.Levelling;
 using Plumbmark.Inspection.Press;
 using Plumbmark.Inspection.Road;
 
@@ -37,6 +38,10 @@ public abstract record Act
     /// <summary>Limits were chosen.</summary>
     /// <param name="Limits">The limits; null takes them away.</param>
     public sealed record LimitsChosen(Limits? Limits) : Act;
+
+    /// <summary>The level was read at the stands, the floor or the plumb line, or read anew.</summary>
+    /// <param name="Level">How the frame stands; null takes it away.</param>
+    public sealed record LevelRead(LevelSection? Level) : Act;
 
     /// <summary>A reading was taken.</summary>
     /// <param name="Reading">The reading; one whose id is known already is not taken again.</param>

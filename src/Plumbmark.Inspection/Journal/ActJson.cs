@@ -5,6 +5,7 @@ using Plumbmark.Inspection.Bench.Json;
 using Plumbmark.Inspection.Book.Json;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Car.Json;
+using Plumbmark.Inspection.Floor.Levelling;
 using Plumbmark.Inspection.Press;
 using Plumbmark.Inspection.Road.Json;
 
@@ -61,6 +62,7 @@ public static class ActJson
             Act.PointDrawn => "point-drawn",
             Act.PointRemoved => "point-removed",
             Act.LimitsChosen => "limits-chosen",
+            Act.LevelRead => "level-read",
             Act.ReadingTaken => "reading-taken",
             Act.ReadingWithdrawn => "reading-withdrawn",
             Act.RoadDescribed => "road-described",
@@ -114,6 +116,10 @@ public static class ActJson
             case Act.LimitsChosen { Limits: { } limits }:
                 json.WritePropertyName("limits");
                 LimitsJson.Write(json, limits, units);
+                break;
+            case Act.LevelRead { Level: { } level }:
+                json.WritePropertyName("level");
+                LevelJson.Write(json, level, units);
                 break;
             case Act.ReadingTaken a:
                 json.WritePropertyName("reading");
@@ -210,6 +216,7 @@ public static class ActJson
             "point-drawn" => fields.Group("point") is { } f && PointJson.Read(f) is { } point ? new Act.PointDrawn(point) : null,
             "point-removed" => fields.RequiredText("id") is { } id ? new Act.PointRemoved(id) : null,
             "limits-chosen" => new Act.LimitsChosen(fields.Group("limits") is { } f ? LimitsJson.Read(f) : null),
+            "level-read" => new Act.LevelRead(fields.Group("level") is { } f ? LevelJson.Read(f) : null),
             "reading-taken" => fields.Group("reading") is { } f && ReadingJson.Read(f) is { } reading
                 ? new Act.ReadingTaken(reading)
                 : null,
@@ -254,7 +261,10 @@ public static class ActJson
                 ? new Act.VariantDescribed(variant)
                 : null,
             "variant-removed" => fields.RequiredText("id") is { } id ? new Act.VariantRemoved(id) : null,
-            "book-page-put" or "book-page-removed" or "figure-judged" or "figure-measured" or "car-fitted" => BookActJson.ReadBody(word, fields),
+            "book-page-put" or "book-page-removed" or "figure-judged" or "figure-measured" or "car-fitted" => BookActJson.ReadBody(
+                word,
+                fields
+            ),
             "undone" => Guid.TryParse(fields.RequiredText("entry"), out var entry) ? new Act.Undone(entry) : null,
             _ => null,
         };

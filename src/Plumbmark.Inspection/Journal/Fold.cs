@@ -34,6 +34,11 @@ public static class Fold
             yield return new Act.LimitsChosen(limits);
         }
 
+        if (file.Level is { } level)
+        {
+            yield return new Act.LevelRead(level);
+        }
+
         foreach (var reading in file.Readings)
         {
             yield return new Act.ReadingTaken(reading);
@@ -75,6 +80,7 @@ public static class Fold
             Act.PointDrawn a => WithPoints(car, Put(car.Frame.Points, a.Point, p => p.Id)),
             Act.PointRemoved a => WithPoints(car, [.. car.Frame.Points.Where(p => p.Id != a.Id)]),
             Act.LimitsChosen a => car with { Frame = car.Frame with { Limits = a.Limits } },
+            Act.LevelRead a => car with { Level = a.Level },
             Act.ReadingTaken a => car.Readings.Any(r => r.Id == a.Reading.Id) ? car : car with { Readings = [.. car.Readings, a.Reading] },
             Act.ReadingWithdrawn a => car with
             {

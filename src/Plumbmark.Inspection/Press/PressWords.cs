@@ -21,6 +21,9 @@ public sealed class PressWords
     /// <summary>A computed length without its unit, for an axis that names it.</summary>
     public string Number(double metres) => _show.Number(metres);
 
+    /// <summary>One of the unit shown, in metres.</summary>
+    public double UnitMetres => _show.Unit == LengthUnit.Inch ? 0.0254 : 0.001;
+
     /// <summary>The unit shown: in or mm.</summary>
     public string Unit => _show.Unit == LengthUnit.Inch ? "in" : "mm";
 
@@ -117,8 +120,8 @@ public sealed class PressWords
         var megapascals = $"{plan.Metal.Yield!.LowPascals / 1e6:F0} to {plan.Metal.Yield.HighPascals / 1e6:F0} MPa";
         var said = new List<string>
         {
-            $"{plan.Metal.Name} yields somewhere from {megapascals} ({plan.Metal.Source}).",
-            $"It begins to yield at {Load(plan.Low.YieldLoadNewtons)} to {Load(plan.High.YieldLoadNewtons)}, after {Text(plan.Low.YieldTravelMetres)} to {Text(plan.High.YieldTravelMetres)} of travel: up to there it springs back whole. Blocks and press give on top of that.",
+            $"{char.ToUpperInvariant(plan.Metal.Name[0])}{plan.Metal.Name[1..]} yields somewhere from {megapascals} ({plan.Metal.Source}).",
+            $"It begins to yield at {Load(plan.Low.YieldLoadNewtons)} to {Load(plan.High.YieldLoadNewtons)}, after {Text(plan.Low.YieldTravelMetres)} to {Text(plan.High.YieldTravelMetres)} of travel: up to there it springs back whole. Read at the ram, what blocks and press give comes on top.",
             $"It folds at {Load(plan.Low.CollapseLoadNewtons)} to {Load(plan.High.CollapseLoadNewtons)} if the metal does not harden. Beyond a set of {Text(plan.HingeSetMetres)} the load hardly rises: go by travel, never by the gauge.",
             $"Bending it back strains the outermost metal by about {100 * plan.StraighteningStrain:F1} %; the accident has used up about as much.",
         };

@@ -1,3 +1,5 @@
+using Plumbmark.Inspection.Floor;
+
 namespace Plumbmark.Inspection.Road;
 
 /// <summary>Says what the adjusters of a side can do: settings, what comes right, what is left, and whether a fault is only absorbed.</summary>
@@ -48,9 +50,15 @@ internal static class AdjusterAdvice
             .Targets.Select((t, i) => new AimedAngle(t.Kind, t.Aim, t.Least, t.Most, now[i], then[i], UOf(figures, t.Kind, side)))
             .ToList();
         var set = solver.Adjusters.Select((a, j) => SettingOf(a, settings[j])).ToList();
-        var limited = angles.Where(a => a.IsWithin is not null).ToList();
-        bool? restored = limited.Count == 0 ? null : limited.All(a => a.IsWithin == true);
-        var signs = TellTales(set, angles, other, display).ToList();
+        var verdicts = angles.Select(a => a.Verdict).OfType<Verdict>().ToList();
+        bool? restored =
+            verdicts.Contains(Verdict.Out) ? false
+            : verdicts.Count > 0 && verdicts.All(v => v == Verdict.True) ? true
+            : null;
+
+        // What is not known well enough to set says nothing about a fault either.
+        var isOpen = verdicts.Contains(Verdict.CannotTellYet);
+        var signs = isOpen ? [] : TellTales(set, angles, other, display).ToList();
         return new(side, set, angles, restored, signs.Count > 0, [Headline(side, set, angles, restored, display), .. signs]);
     }
 
@@ -71,14 +79,20 @@ internal static class AdjusterAdvice
             .Select(s => $"{s.Adjuster.Id} from {display.SignedLength(s.FromMetres)} to {display.SignedLength(s.ToMetres)}")
             .ToList();
         var how = moves.Count == 0 ? "nothing needs setting" : string.Join(", ", moves);
+        var open = angles
+            .Where(a => a.Verdict == Verdict.CannotTellYet)
+            .Select(a => $"{RoadNames.Of(a.Kind)} is only known to ±{RoadDisplay.Size(2 * a.U)}")
+            .ToList();
         var left = angles
-            .Where(a => a.IsWithin == false)
+            .Where(a => a.Verdict == Verdict.Out)
             .Select(a => $"{RoadNames.Of(a.Kind)} {RoadDisplay.Size(a.LeftOver)} beyond its limit");
         return restored switch
         {
             true => $"On the {RoadNames.Of(side)} the adjusters reach the book's angles: {how}.",
             false =>
                 $"On the {RoadNames.Of(side)} the adjusters cannot reach the book's angles. Nearest: {how}; left over: {string.Join(", ", left)}.",
+            null when open.Count > 0 =>
+                $"On the {RoadNames.Of(side)} it can't be told yet whether the adjusters reach the book's angles: {string.Join(", ", open)}. By the figures so far: {how}.",
             null => $"On the {RoadNames.Of(side)}, nearest to the book: {how}. No limits are told, so whether that will do cannot be told.",
         };
     }
@@ -92,7 +106,7 @@ internal static class AdjusterAdvice
     {
         foreach (var s in set.Where(s => s.IsUnusual))
         {
-            yield return $"{s.Adjuster.Id} would go to {display.SignedLength(s.ToMetres)}, beyond the usual {s.Adjuster.Usual!.Value.AsTyped}: a fault absorbed is still a fault; look for what is bent.";
+            yield return $"{RoadSentences.Capital(s.Adjuster.Id)} would go to {display.SignedLength(s.ToMetres)}, beyond the usual {s.Adjuster.Usual!.Value.AsTyped}: a fault absorbed is still a fault; look for what is bent.";
         }
 
         foreach (var a in angles.Where(a => a.Kind == FigureKind.Camber && Math.Abs(a.After - a.Before) > TellTaleCamber))
@@ -107,7 +121,7 @@ internal static class AdjusterAdvice
                 && Math.Abs(partner - s.ToMetres) > (2 * s.Adjuster.Step!.Value.Metres) + SameMetres
             )
             {
-                yield return $"{s.Adjuster.Id} and its partner would differ by {display.LengthSize(partner - s.ToMetres)}; more than two shims between the sides says something is bent (common practice).";
+                yield return $"{RoadSentences.Capital(s.Adjuster.Id)} and its partner would differ by {display.LengthSize(partner - s.ToMetres)}; more than two shims between the sides says something is bent (common practice).";
             }
         }
     }

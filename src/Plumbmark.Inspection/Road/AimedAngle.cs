@@ -1,3 +1,5 @@
+using Plumbmark.Inspection.Floor;
+
 namespace Plumbmark.Inspection.Road;
 
 /// <summary>One angle that the adjusters of a side aim at. Radians.</summary>
@@ -10,8 +12,13 @@ namespace Plumbmark.Inspection.Road;
 /// <param name="U">Standard uncertainty of both.</param>
 public sealed record AimedAngle(FigureKind Kind, double Aim, double? Least, double? Most, double Before, double After, double U)
 {
-    /// <summary>Whether the angle would be within its limits with the settings; null when it has none.</summary>
-    public bool? IsWithin => Least is null && Most is null ? null : !(After < Least) && !(After > Most);
+    /// <summary>
+    /// The verdict on the angle with the settings; null when it has no limits. Toe is set by reading it at the wheels, so that how sure its figure is does not matter: it is within or it is not.
+    /// </summary>
+    public Verdict? Verdict =>
+        Least is null && Most is null ? null
+        : Kind == FigureKind.ToeIn ? (LeftOver == 0 ? Floor.Verdict.True : Floor.Verdict.Out)
+        : RoadFigures.VerdictOf(RoadFigures.Within(Least, Most, After, U)!.Value);
 
     /// <summary>What is left beyond the limits, with its sign; zero within them or without any.</summary>
     public double LeftOver =>

@@ -1,5 +1,3 @@
-using Plumbmark.Inspection.Floor;
-
 namespace Plumbmark.Inspection.Road;
 
 /// <summary>
@@ -41,25 +39,6 @@ public sealed class MeasuredPlaces
         return new(coordinates, covarianceMetres2);
     }
 
-    /// <summary>The points of a Floor's answer. It tells how sure each point is, not what two points share, so that points count as independent here.</summary>
-    public static MeasuredPlaces Of(FloorAnswer floor)
-    {
-        ArgumentNullException.ThrowIfNull(floor);
-        var coordinates = floor.Points.SelectMany(CoordinatesOf).ToList();
-        var covariance = new double[coordinates.Count, coordinates.Count];
-        var byId = floor.Points.ToDictionary(p => p.Id, StringComparer.Ordinal);
-        for (var i = 0; i < coordinates.Count; i++)
-        {
-            for (var j = 0; j < coordinates.Count; j++)
-            {
-                var (a, b) = (coordinates[i], coordinates[j]);
-                covariance[i, j] = a.Point == b.Point ? CovarianceOf(byId[a.Point], a.Axis, b.Axis) : 0;
-            }
-        }
-
-        return new(coordinates, covariance);
-    }
-
     /// <summary>Where a coordinate is, metres; null when it was not measured.</summary>
     public double? Value(string point, int axis) => _index.TryGetValue((point, axis), out var i) ? _coordinates[i].Value : null;
 
@@ -69,26 +48,4 @@ public sealed class MeasuredPlaces
     /// <summary>Covariance of two coordinates, square metres; zero when either was not measured.</summary>
     public double Covariance((string Point, int Axis) a, (string Point, int Axis) b) =>
         _index.TryGetValue(a, out var i) && _index.TryGetValue(b, out var j) ? _covariance[i, j] : 0;
-
-    private static IEnumerable<Coordinate> CoordinatesOf(PointEstimate p)
-    {
-        double?[] values = [p.XMetres, p.YMetres, p.ZMetres];
-        double?[] deviations = [p.Deviation?.DxMetres, p.Deviation?.DyMetres, p.Deviation?.DzMetres];
-        return Enumerable
-            .Range(0, 3)
-            .Where(i => values[i] is not null)
-            .Select(i => new Coordinate(p.Id, i, values[i]!.Value, deviations[i]));
-    }
-
-    private static double CovarianceOf(PointEstimate p, int a, int b) =>
-        (a, b) switch
-        {
-            (0, 0) => Square(p.UxMetres),
-            (1, 1) => Square(p.UyMetres),
-            (2, 2) => Square(p.UzMetres),
-            (0, 1) or (1, 0) => p.CovarianceXyMetres2 ?? 0,
-            _ => 0,
-        };
-
-    private static double Square(double? u) => (u ?? 0) * (u ?? 0);
 }

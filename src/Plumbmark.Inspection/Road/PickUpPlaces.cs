@@ -75,7 +75,7 @@ internal sealed class PickUpPlaces(Frame frame, MeasuredPlaces measured, RoadRem
         }
 
         remarks.Assume(
-            $"The book gives no {s_axes[axis]} place for {pair.Name}; the mean of both sides stands for the drawing, so a fault alike on both sides cannot show."
+            $"The book does not give all of {pair.Name}'s place; where it does not, the mean of both sides stands for the drawing, so a fault alike on both sides cannot show."
         );
         return axis == 1 ? Outboard(side, axis) * 0.5 * (here - there) : 0.5 * (here + there);
     }

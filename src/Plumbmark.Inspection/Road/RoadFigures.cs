@@ -62,12 +62,15 @@ internal static class RoadFigures
         formula.Kind == FigureKind.ToeIn ? null : book.FirstOrDefault(b => b.Kind == formula.Kind);
 
     /// <summary>Probability of being within what is asked; null without limits.</summary>
-    public static double? Within(BookFigure? book, double value, double u) =>
-        (book?.LeastSi, book?.MostSi) switch
+    public static double? Within(BookFigure? book, double value, double u) => Within(book?.LeastSi, book?.MostSi, value, u);
+
+    /// <summary>Probability of being within two limits, of which either may be missing; null without any.</summary>
+    public static double? Within(double? least, double? most, double value, double u) =>
+        (least, most) switch
         {
-            ({ } least, { } most) => ConformityProbability.Between(value, u, least, most),
-            ({ } least, null) => ConformityProbability.AtLeast(value, u, least),
-            (null, { } most) => ConformityProbability.AtMost(value, u, most),
+            ({ } l, { } m) => ConformityProbability.Between(value, u, l, m),
+            ({ } l, null) => ConformityProbability.AtLeast(value, u, l),
+            (null, { } m) => ConformityProbability.AtMost(value, u, m),
             _ => null,
         };
 

@@ -15,7 +15,7 @@ public static class RoadInspection
     /// <summary>What the frame, the parts and the readings at the wheels say. Never fails on a readable car: too little is an answer.</summary>
     /// <param name="car">The car.</param>
     /// <param name="trials">How many cars to try at random to check the uncertainties; 0 to leave that out.</param>
-    public static RoadAnswer Of(CarFile car, int trials = 0) => Of(car, MeasuredPlaces.Of(FloorInspection.Of(car)), trials);
+    public static RoadAnswer Of(CarFile car, int trials = 0) => Of(car, PlacesOfFloor.Of(car), trials);
 
     /// <summary>The same with what was measured of the frame told.</summary>
     /// <param name="car">The car.</param>
@@ -28,6 +28,7 @@ public static class RoadInspection
         var display = RoadDisplay.Of(car);
         var model = RoadModel.Of(car, measured);
         FrontFit.Remark(model, display);
+        RearFit.Remark(model);
         var figures = RoadFigures.Of(model);
         var (wheels, wheelRemarks) = WheelCheck.Of(model.Section, display);
         var travel = FrontTravel.Of(model, display);

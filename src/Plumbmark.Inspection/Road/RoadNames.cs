@@ -64,7 +64,7 @@ public static class RoadNames
             CornerPart.Upright => "upright",
             CornerPart.Lever => "steering lever",
             CornerPart.Stub => "stub axle",
-            CornerPart.RearEye => "rear fixed eye or inner pivot",
+            CornerPart.RearEye => "rear eye or inner pivot",
             _ => "rear arm's outer pivot",
         };
 

@@ -147,5 +147,6 @@ internal static class RoadSentences
         return main.Count == 0 ? "" : $" From: {string.Join(", ", main)}.";
     }
 
-    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
+    /// <summary>The text with a capital in front.</summary>
+    public static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 }

@@ -4,7 +4,7 @@ namespace Plumbmark.Inspection.Road;
 /// <param name="Side">The side.</param>
 /// <param name="Settings">Each adjuster with its setting.</param>
 /// <param name="Angles">The angles aimed at, before and after.</param>
-/// <param name="IsRestored">Whether every angle with limits comes within them; null when none has limits.</param>
+/// <param name="IsRestored">Whether every angle with limits comes within them; null when none has limits, or when what is measured leaves it open.</param>
 /// <param name="IsFaultAbsorbed">Whether it takes unusual settings: the angles come right and the fault stays.</param>
 /// <param name="Sentences">The answer in words.</param>
 public sealed record SideSettings(

@@ -39,7 +39,8 @@ public sealed record DimensionLine(
             ComparedWith.Book => $"{off} from the book ({c.Reference})",
             ComparedWith.Mirror =>
                 $"{off} from {c.Reference ?? "the other side"}{(c.PutDownTo is { } other ? $", put down to {other}" : "")}",
-            _ => "by itself",
+            _ when value.ShouldBeNothing => "should be nothing",
+            _ => "against its limit",
         };
     }
 

@@ -65,7 +65,7 @@ public sealed record PartView(
     private static IReadOnlyList<string> Known(OpenCar car, Part part)
     {
         var parts = car.File.Parts;
-        var book = parts.Variants.Where(v => v.Kind == part.Kind).SelectMany(v => v.Figures.Select(f => f.Dimension));
+        var book = BenchInspection.VariantsOf(car.File).Where(v => v.Kind == part.Kind).SelectMany(v => v.Figures.Select(f => f.Dimension));
         var partner = part.Mirror is { } mirror && parts.Part(mirror) is { } other ? Named(other) : [];
         return [.. book.Concat(Named(part)).Concat(partner).Distinct(StringComparer.Ordinal).Select(DimensionWords.Name)];
     }

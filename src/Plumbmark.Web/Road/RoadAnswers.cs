@@ -1,11 +1,10 @@
 using Plumbmark.Inspection.Road;
 using Plumbmark.Store;
-using Plumbmark.Web.Floor;
 
 namespace Plumbmark.Web.Road;
 
 /// <summary>What the Road says of a car, worked out once for each state of its journal.</summary>
-public sealed class RoadAnswers(FloorAnswers floor)
+public sealed class RoadAnswers
 {
     private const int KeptAtMost = 32;
     private readonly Lock _lock = new();
@@ -25,7 +24,7 @@ public sealed class RoadAnswers(FloorAnswers floor)
                     _byCar.Clear();
                 }
 
-                known = (car.Sequence, new Lazy<RoadAnswer>(() => RoadInspection.Of(car.File, MeasuredPlaces.Of(floor.For(car)))));
+                known = (car.Sequence, new Lazy<RoadAnswer>(() => RoadInspection.Of(car.File)));
                 _byCar[car.Id] = known;
             }
 
@@ -33,12 +32,5 @@ public sealed class RoadAnswers(FloorAnswers floor)
         }
 
         return answer.Value;
-    }
-
-    /// <summary>The same with the uncertainties checked by trial; worked out anew each time.</summary>
-    public RoadAnswer Tried(OpenCar car, int trials)
-    {
-        ArgumentNullException.ThrowIfNull(car);
-        return RoadInspection.Of(car.File, MeasuredPlaces.Of(floor.For(car)), trials);
     }
 }

@@ -205,7 +205,7 @@ internal static class RoadFields
         ),
         (
             "strings",
-            "The strings themselves",
+            "Strings apart",
             "How far the two strings are apart, ahead of the car and behind it.",
             [
                 new("ahead", "Apart ahead", IsRequired: true),
@@ -236,9 +236,9 @@ internal static class RoadFields
                 Wheel(s_frontWheels),
                 new("ahead", "Camber straight ahead", IsRequired: true, Hint: AngleHint),
                 new("outTurn", "Turned outward by", IsRequired: true),
-                new("outCamber", "Camber there", IsRequired: true),
+                new("outCamber", "Camber turned outward", IsRequired: true),
                 new("inTurn", "Turned inward by", IsRequired: true),
-                new("inCamber", "Camber there", IsRequired: true),
+                new("inCamber", "Camber turned inward", IsRequired: true),
                 s_note,
             ]
         ),

@@ -31,7 +31,7 @@ public sealed record RoadView(OpenCar Car, RoadAnswer Answer, RoadDisplay Displa
     public static RoadView Tried(CarRequest request)
     {
         ArgumentNullException.ThrowIfNull(request);
-        return For(request.Car, request.Http.RequestServices.GetRequiredService<RoadAnswers>().Tried(request.Car, PageTrials));
+        return For(request.Car, RoadInspection.Of(request.Car.File, PageTrials));
     }
 
     private static RoadView For(OpenCar car, RoadAnswer answer)

@@ -18,6 +18,9 @@ public static class Notice
     /// <summary>A car came out of the bin.</summary>
     public const string Restored = "restored";
 
+    /// <summary>A backup was brought back.</summary>
+    public const string BackupRestored = "backup-restored";
+
     /// <summary>The words for a remark; null for one that is not known.</summary>
     public static string? Words(string? name) =>
         name switch
@@ -27,6 +30,7 @@ public static class Notice
             PutBack => "Put back.",
             Binned => "The car is in the bin. Nothing of it is lost.",
             Restored => "The car is back in the shed.",
+            BackupRestored => "The backup is in the shed. Nothing that was here has been replaced or removed.",
             _ => null,
         };
 }

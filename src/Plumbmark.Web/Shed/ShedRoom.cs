@@ -14,6 +14,8 @@ public static class ShedRoom
         routes.Page("/", request => Show.Page<ShedPage>(ShedView.Of(request)));
         routes.Change("/cars", CarChanges.Create);
         routes.Change("/car-files", CarFileChanges.BringIn);
+        routes.Page("/backup", BackupChanges.TakeOut);
+        routes.Change("/restores", BackupChanges.BringBack);
         routes.CarPage("", request => Show.Page<CarPage>(CarView.Of(request)));
         routes.CarPage("file", CarFileChanges.TakeOut);
         routes.CarPage("journal", request => Show.Page<JournalPage>(JournalView.Of(request)));

@@ -60,6 +60,8 @@ internal static class UndoChanges
         {
             "journal" => request.Address("journal"),
             "points" => request.Address("points"),
+            "bench" => request.Address("bench"),
+            _ when request.Car.File.Parts.Part(request.Field("back")) is { } part => Bench.PartChanges.Address(request, part.Id),
             _ => request.Address("floor"),
         };
 }

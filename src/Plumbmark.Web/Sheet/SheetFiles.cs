@@ -1,7 +1,9 @@
 using Microsoft.AspNetCore.Http;
 using Plumbmark.Drawing.Sheets;
+using Plumbmark.Inspection.Bench;
 using Plumbmark.Inspection.Floor;
 using Plumbmark.Inspection.Floor.Round;
+using Plumbmark.Inspection.Road;
 using Plumbmark.Web.Floor;
 using Plumbmark.Web.Server;
 
@@ -20,6 +22,9 @@ internal static class SheetFiles
             "frame" => FrameSheet.Pdf(car, answer, options),
             "workshop" => WorkshopSheet.Pdf(car, answer, options),
             "form" => BlankForm.Pdf(car, MeasuringRound.Usual(car), options),
+            "parts" => PartsSheet.Pdf(car, BenchInspection.Of(car), options),
+            "press" => PressSheet.Pdf(car, options),
+            "road" => RoadSheet.Pdf(car, RoadInspection.Of(car), options),
             SheetKind.BeforeAfter => BeforeAndAfter(request, answer, options),
             _ => null,
         };

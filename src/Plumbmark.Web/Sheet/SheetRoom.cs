@@ -12,5 +12,9 @@ public static class SheetRoom
     {
         routes.CarPage("sheet", request => Show.Page<SheetPage>(SheetView.Of(request)));
         routes.CarPage("sheet/{kind}.pdf", SheetFiles.Send);
+        routes.CarPage("extracts/{what}", ExtractFiles.Send);
+        routes.CarPage("club-file", ClubFiles.Send);
+        routes.CarPage("sheet/readings-in", request => Show.Page<ReadingsInPage>(ReadingsInView.Of(request)));
+        routes.CarChange("reading-files", ReadingFiles.BringIn);
     }
 }

@@ -18,7 +18,7 @@ internal static class AdjustVerb
     }
 
     public static int Run(AdjustOptions options, Output output) =>
-        CarFileArgument.Run(options.File, output, car => Answer(car, options, output), options.AsJson);
+        CarFileArgument.RunTied(options.File, output, car => Answer(car, options, output), options.AsJson);
 
     private static int Answer(CarFile car, AdjustOptions options, Output output)
     {

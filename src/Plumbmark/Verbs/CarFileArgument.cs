@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Car.Json;
+using Plumbmark.Inspection.Floor.Measured;
 
 namespace Plumbmark.Verbs;
 
@@ -38,6 +39,18 @@ internal static class CarFileArgument
     /// <summary>Runs a verb on the car in a file; a refused file is told with all its faults, as JSON too where the verb speaks JSON.</summary>
     public static int Run(string path, Output output, Func<CarFile, int> verb, bool asJson = false) =>
         CarFileReader.Read(Bytes(path)).Match(verb, faults => Refuse(path, output, faults, asJson));
+
+    /// <summary>The same for a verb that needs the lengths to hold together: a file whose lengths fall into pieces is refused with what would tie them.</summary>
+    public static int RunTied(string path, Output output, Func<CarFile, int> verb, bool asJson)
+    {
+        var bytes = Bytes(path);
+        return CarFileReader
+            .Read(bytes)
+            .Match(
+                car => PlanPieces.Faults(car, bytes) is { Count: > 0 } apart ? Refuse(path, output, apart, asJson) : verb(car),
+                faults => Refuse(path, output, faults, asJson)
+            );
+    }
 
     /// <summary>Tells every fault of a refused file.</summary>
     public static int Refuse(string path, Output output, IReadOnlyList<Fault> faults, bool asJson)

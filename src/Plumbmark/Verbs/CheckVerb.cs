@@ -17,7 +17,7 @@ internal static class CheckVerb
     }
 
     public static int Run(CheckOptions options, Output output) =>
-        CarFileArgument.Run(options.File, output, car => Answer(car, options, output), options.AsJson);
+        CarFileArgument.RunTied(options.File, output, car => Answer(car, options, output), options.AsJson);
 
     private static int Answer(CarFile car, CheckOptions options, Output output)
     {

@@ -1,9 +1,12 @@
 using System.CommandLine;
 using System.Globalization;
 using Plumbmark.Drawing.Sheets;
+using Plumbmark.Inspection.Bench;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor;
+using Plumbmark.Inspection.Floor.Planning;
 using Plumbmark.Inspection.Floor.Round;
+using Plumbmark.Inspection.Road;
 
 namespace Plumbmark.Verbs;
 
@@ -11,7 +14,7 @@ namespace Plumbmark.Verbs;
 internal static class SheetVerb
 {
     private const string BeforeAfter = "before-after";
-    private static readonly string[] s_kinds = ["frame", "workshop", BeforeAfter, "form"];
+    private static readonly string[] s_kinds = ["frame", "workshop", BeforeAfter, "form", "parts", "press", "road"];
     private static readonly string[] s_papers = ["a4", "letter"];
 
     /// <summary>What may be chosen.</summary>
@@ -20,7 +23,8 @@ internal static class SheetVerb
     /// <param name="After">The later car file of a sheet before and after; null for the other kinds.</param>
     /// <param name="Out">Where to write the PDF; - for standard output.</param>
     /// <param name="Sheet">Paper, date, version, author.</param>
-    internal sealed record Options(string Kind, string File, string? After, string Out, SheetOptions Sheet);
+    /// <param name="IsPlanned">Whether a form asks for what the plan verb asks for, rather than for the usual readings.</param>
+    internal sealed record Options(string Kind, string File, string? After, string Out, SheetOptions Sheet, bool IsPlanned);
 
     public static Command Command(Output output)
     {
@@ -52,9 +56,13 @@ internal static class SheetVerb
         };
         var by = new Option<string?>("--by") { Description = "Who made it. Without it, nobody is named.", HelpName = "NAME" };
         var noSerial = new Option<bool>("--no-serial") { Description = "Leave the serial number off the sheet." };
+        var planned = new Option<bool>("--planned")
+        {
+            Description = "For form: ask for what the plan verb asks for, not for the usual readings.",
+        };
         var command = new Command(
             "sheet",
-            "Write a sheet to print: the frame, what a workshop should move, before and after, or a blank form."
+            "Write a sheet to print: the frame, what a workshop should move, before and after, a blank form, the parts, the press, the road."
         )
         {
             kind,
@@ -65,6 +73,7 @@ internal static class SheetVerb
             date,
             by,
             noSerial,
+            planned,
         };
         command.Validators.Add(result =>
         {
@@ -90,7 +99,8 @@ internal static class SheetVerb
                         ProgramVersion.Text,
                         parsed.GetValue(by),
                         !parsed.GetValue(noSerial)
-                    )
+                    ),
+                    parsed.GetValue(planned)
                 ),
                 output
             )
@@ -113,11 +123,17 @@ internal static class SheetVerb
         var pdf = options.Kind switch
         {
             "workshop" => WorkshopSheet.Pdf(car, FloorInspection.Of(car), options.Sheet),
-            "form" => BlankForm.Pdf(car, MeasuringRound.Usual(car), options.Sheet),
+            "form" => BlankForm.Pdf(car, Round(car, options.IsPlanned), options.Sheet),
+            "press" => PressSheet.Pdf(car, options.Sheet),
+            "road" => RoadSheet.Pdf(car, RoadInspection.Of(car), options.Sheet),
+            "parts" => PartsSheet.Pdf(car, BenchInspection.Of(car), options.Sheet),
             BeforeAfter => BeforeAfterSheet.Pdf(car, FloorInspection.Of(car), later, FloorInspection.Of(later), options.Sheet),
             _ => FrameSheet.Pdf(car, FloorInspection.Of(car), options.Sheet),
         };
         ResultFile.Write(options.Out, pdf, output);
         return ExitCode.True;
     }
+
+    private static IReadOnlyList<RoundLine> Round(CarFile car, bool isPlanned) =>
+        isPlanned ? MeasuringRound.Of(car, FloorPlanner.For(car).Readings) : MeasuringRound.Usual(car);
 }

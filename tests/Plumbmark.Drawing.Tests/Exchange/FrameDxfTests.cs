@@ -37,6 +37,7 @@ public sealed class FrameDxfTests
             {
                 RedirectStandardOutput = true,
                 RedirectStandardError = true,
+                UseShellExecute = false,
             };
             start.Environment["HOME"] = folder.FullName;
             using var process = Process.Start(start)!;

@@ -84,7 +84,7 @@ public sealed class PressDrawingTests
             .Text.RegularExpressions.Regex.Matches(
                 path,
                 @"-?\d+(\.\d+)?",
-                System.Text.RegularExpressions.RegexOptions.None,
+                System.Text.RegularExpressions.RegexOptions.ExplicitCapture,
                 TimeSpan.FromSeconds(1)
             )
             .Select(m => double.Parse(m.Value, CultureInfo.InvariantCulture))

@@ -1,6 +1,11 @@
 using Plumbmark.Engine.Lengths;
+using Plumbmark.Inspection.Bench;
+using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Demo;
 using Plumbmark.Inspection.Floor;
 using Plumbmark.Inspection.Floor.Round;
+using Plumbmark.Inspection.Road;
+using Plumbmark.Testing;
 
 namespace Plumbmark.Drawing.Sheets;
 
@@ -16,8 +21,10 @@ public sealed class OtherSheetTests
         Assert.Contains("5/8 in to the left", pdf.All, StringComparison.Ordinal);
         Assert.Contains("Measure from", pdf.All, StringComparison.Ordinal);
         Assert.Contains("the readings name this point as the bent one", pdf.All, StringComparison.Ordinal);
-        // Not the shop's business.
-        Assert.DoesNotContain("doubted", pdf.All, StringComparison.Ordinal);
+        // A doubted reading is a reason to wait; what to measure next is not the shop's business.
+        Assert.Contains("A reading is doubted.", pdf.All, StringComparison.Ordinal);
+        var sure = PdfText.Of(WorkshopSheet.Pdf(InventedFrame.Car, InventedFrame.Answer with { Suspects = [] }, s_options));
+        Assert.DoesNotContain("doubted", sure.All, StringComparison.Ordinal);
         Assert.DoesNotContain("measure next", pdf.All, StringComparison.Ordinal);
     }
 
@@ -54,6 +61,63 @@ public sealed class OtherSheetTests
         var metric = PdfText.Of(BlankForm.Pdf(InventedFrame.Car with { Units = LengthUnit.Millimetre }, round, s_options));
         Assert.DoesNotContain("fraction", metric.All.Split([' ', '\n']));
         Assert.Contains("millimetres", metric.All, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Parts_OfTheDemo_SayWhatToDoAndWhoseLimit()
+    {
+        var car = DemoCar.File();
+        var answer = BenchInspection.Of(car);
+        var pdf = PdfText.Of(PartsSheet.Pdf(car, answer, s_options));
+        foreach (var part in answer.Parts)
+        {
+            Assert.Contains(
+                $"{PartWords.Title(part.Part)}: {DispositionWord.For(part.Disposition)}",
+                pdf.All,
+                StringComparison.OrdinalIgnoreCase
+            );
+        }
+
+        Assert.Contains("(practice)", pdf.All, StringComparison.Ordinal);
+        Assert.Contains("Evidence, not proof.", pdf.All, StringComparison.Ordinal);
+        Assert.Contains("No dimension shows a crack", pdf.All, StringComparison.Ordinal);
+        Assert.Equal(PartsSheet.Pdf(car, answer, s_options), PartsSheet.Pdf(car, answer, s_options));
+    }
+
+    [Fact]
+    public void Press_RecordsEveryBiteAndCrackTest()
+    {
+        var car = CarFileReader
+            .Read(PressJobSamples.LowerArmAfter(3).Utf8())
+            .Match(c => c, f => throw new InvalidOperationException(string.Join('\n', f)));
+        var pdf = PdfText.Of(PressSheet.Pdf(car, s_options));
+        Assert.Contains("left lower arm, front half", pdf.All, StringComparison.Ordinal);
+        Assert.All(car.Press[0].Bites, b => Assert.Contains(b.Id, pdf.All, StringComparison.Ordinal));
+        Assert.Contains("0.08 in stayed, 0.14 in sprang back.", pdf.All, StringComparison.Ordinal);
+        Assert.Contains("Dye penetrant, before the first bite: nothing found, which does not prove", pdf.All, StringComparison.Ordinal);
+        Assert.Contains("No heat, ever", pdf.All, StringComparison.Ordinal);
+        Assert.Contains(
+            "No part has been in the press.",
+            PdfText.Of(PressSheet.Pdf(car with { Press = [] }, s_options)).All,
+            StringComparison.Ordinal
+        );
+    }
+
+    [Theory]
+    [InlineData(DemoRoad.Fault.None)]
+    [InlineData(DemoRoad.Fault.BentMount)]
+    public void Road_OfTheDemo_HasEveryFigureWithItsVerdict(DemoRoad.Fault fault)
+    {
+        var car = DemoRoad.Car(fault);
+        var answer = RoadInspection.Of(car);
+        var pdf = PdfText.Of(RoadSheet.Pdf(car, answer, s_options));
+        var words = pdf.All.Replace(" ", "", StringComparison.Ordinal);
+        Assert.Contains(answer.Headline.Replace(" ", "", StringComparison.Ordinal), words, StringComparison.Ordinal);
+        var display = RoadDisplay.Of(car);
+        Assert.All(answer.Figures, f => Assert.Contains(display.Said(f.Kind, f.Value), pdf.All, StringComparison.Ordinal));
+        Assert.Contains(VerdictWord.For(answer.Verdict), pdf.All, StringComparison.Ordinal);
+        Assert.All(answer.Cautions, c => Assert.Contains(c.Split(' ')[0], pdf.All, StringComparison.Ordinal));
+        Assert.Equal(RoadSheet.Pdf(car, answer, s_options), RoadSheet.Pdf(car, answer, s_options));
     }
 
     [Fact]

@@ -105,6 +105,20 @@ public class CornerLaws
             iter: 200
         );
 
+    [Fact]
+    public void Solve_AllocatesNothing()
+    {
+        var corner = Corner.Of(Points);
+        corner.Solve(Points.WheelCentre.Z, Points.TrackRodInner, out _);
+        var before = GC.GetAllocatedBytesForCurrentThread();
+        for (var i = 0; i < 1000; i++)
+        {
+            corner.Solve(Points.WheelCentre.Z + (5e-5 * i), Points.TrackRodInner, out _);
+        }
+
+        Assert.Equal(before, GC.GetAllocatedBytesForCurrentThread());
+    }
+
     private static CornerPoints Shifted(Vector3[] shifts, double camber, bool upperOnePiece, bool lowerOnePiece) =>
         new()
         {

@@ -310,6 +310,24 @@ public class BenchInspectionTests
     }
 
     [Fact]
+    public void BookPages_AreAsked_AndTheOwnersOwnTypeGoesFirst()
+    {
+        var car = BenchFiles.Car(Lever("1.20", "5.50"));
+        Assert.Null(BenchInspection.Of(car).Parts[0].Variant);
+        PartVariant[] book =
+        [
+            new("book: late", PartKind.SteeringLever, "late type", null, null, [Figure("pad-height", 1.30m)]),
+            new("book: rare", PartKind.SteeringLever, "rare type", null, null, [Figure("pad-height", 1.60m)]),
+        ];
+        Assert.Equal(["late type", "rare type"], BenchInspection.Of(car, book).Parts[0].Variant!.Odds.Select(o => o.Variant.Name));
+        var own = BenchFiles.Car(Lever("1.20", "5.50"), BenchFiles.Levers);
+        Assert.Equal(["early", "late", "book: rare"], BenchInspection.VariantsOf(own, book).Select(v => v.Id));
+    }
+
+    private static BookFigure Figure(string dimension, decimal inches) =>
+        new(dimension, new Amount.OfLength(Engine.Lengths.Length.FromInches(inches)));
+
+    [Fact]
     public void EmptyBench_CannotTell()
     {
         var empty = BenchInspection.Of(BenchFiles.Car(""));

@@ -21,7 +21,12 @@ public class BookFileLaws
             {
                 var bytes = BookFile.Write(pages);
                 var read = BookFile.Read(bytes).Match(p => p, faults => throw new InvalidOperationException(string.Join('\n', faults)));
-                var acts = read.Select(p => new JournalEntry(Guid.NewGuid(), DateTimeOffset.UnixEpoch, null, Through(new Act.BookPagePut(p))));
+                var acts = read.Select(p => new JournalEntry(
+                    Guid.NewGuid(),
+                    DateTimeOffset.UnixEpoch,
+                    null,
+                    Through(new Act.BookPagePut(p))
+                ));
                 Assert.Equal(Encoding.UTF8.GetString(bytes), Encoding.UTF8.GetString(BookFile.Write(Fold.Of(acts).Book.Pages)));
             },
             iter: 300
@@ -29,7 +34,10 @@ public class BookFileLaws
 
     [Fact]
     public void Schema_AcceptsEveryFileThatIsWritten() =>
-        BookPages.Pages.Sample(pages => Assert.True(IsValid(BookFile.Write(pages)), Encoding.UTF8.GetString(BookFile.Write(pages))), iter: 100);
+        BookPages.Pages.Sample(
+            pages => Assert.True(IsValid(BookFile.Write(pages)), Encoding.UTF8.GetString(BookFile.Write(pages))),
+            iter: 100
+        );
 
     [Fact]
     public void Schemas_OfBookAndCar_DescribeAPageAlike()

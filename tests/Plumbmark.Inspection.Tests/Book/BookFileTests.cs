@@ -35,19 +35,31 @@ public class BookFileTests
     [Fact]
     public void Read_AFigureWithoutASource_IsAcceptedAndAlwaysLabelled()
     {
-        var page = Assert.Single(Pages("""{"format":"plumbmark-book","version":1,"pages":[{"id":"p","units":"mm","dimensions":[{"id":"a","kind":"side","point":"A.L","value":300,"source":{"figure":"K"}}]}]}"""));
+        var page = Assert.Single(
+            Pages(
+                """{"format":"plumbmark-book","version":1,"pages":[{"id":"p","units":"mm","dimensions":[{"id":"a","kind":"side","point":"A.L","value":300,"source":{"figure":"K"}}]}]}"""
+            )
+        );
         Assert.Equal("no source (K)", page.SourceOf(page.Dimensions[0]).ToString());
     }
 
     [Theory]
-    [InlineData("\"units\": \"in\"", "\"units\": \"ft\"", "pages[0].units (line 2, column 44): Found the text \"ft\"; one of in, mm is needed here.")]
+    [InlineData(
+        "\"units\": \"in\"",
+        "\"units\": \"ft\"",
+        "pages[0].units (line 2, column 44): Found the text \"ft\"; one of in, mm is needed here."
+    )]
     [InlineData("\"version\": 1", "\"version\": 2", "version (line 1, column 42): Found the number 2; 1 is needed here.")]
     [InlineData("\"QD 1199\"", "\"QE 1199\"", "the letters in front differ")]
     [InlineData("\"QD 1199\"", "\"QD 999\"", "the first must not come after the last")]
     [InlineData("\"QD 1199\"", "\"later\"", "a serial number is needed here")]
     [InlineData("\"kind\": \"height\"", "\"kind\": \"tall\"", "one of length, plan, direct, along")]
     [InlineData("\"to\": \"B.R\"", "\"to\": \"A.L\"", "runs from \"A.L\" to itself")]
-    [InlineData("\"33 1/8\"", "\"33 B\"", "pages[0].dimensions[0].value (line 6, column 73): Found “33 B”; a scan often makes B or 8 of 1/8")]
+    [InlineData(
+        "\"33 1/8\"",
+        "\"33 B\"",
+        "pages[0].dimensions[0].value (line 6, column 73): Found “33 B”; a scan often makes B or 8 of 1/8"
+    )]
     [InlineData("\"33 1/8\"", "\"7 deg\"", "a length is needed here")]
     [InlineData("\"33 1/8\"", "-33", "never negative")]
     [InlineData("\"mustEqual\": [\"a\"]", "\"mustEqual\": [\"q\"]", "The figure \"q\" is not on page \"p1\"")]
@@ -68,14 +80,17 @@ public class BookFileTests
     [Fact]
     public void Read_AFileWithManyFaults_TellsThemAllAtOnce()
     {
-        var text = Right.Replace("\"33 1/8\"", "\"33 B\"", StringComparison.Ordinal)
+        var text = Right
+            .Replace("\"33 1/8\"", "\"33 B\"", StringComparison.Ordinal)
             .Replace("\"QD 1199\"", "\"QD 9\"", StringComparison.Ordinal)
             .Replace("\"rate\"", "3", StringComparison.Ordinal);
         Assert.Equal(3, Faults(text).Count);
     }
 
     private static IReadOnlyList<BookPage> Pages(string text) =>
-        BookFile.Read(Encoding.UTF8.GetBytes(text)).Match(pages => pages, faults => throw new InvalidOperationException(string.Join('\n', faults)));
+        BookFile
+            .Read(Encoding.UTF8.GetBytes(text))
+            .Match(pages => pages, faults => throw new InvalidOperationException(string.Join('\n', faults)));
 
     private static List<string> Faults(string text) =>
         BookFile.Read(Encoding.UTF8.GetBytes(text)).Match(_ => [], faults => faults.Select(f => f.ToString()).ToList());

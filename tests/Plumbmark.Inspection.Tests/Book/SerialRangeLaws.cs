@@ -14,10 +14,7 @@ public class SerialRangeLaws
         Gen.Int[0, 5],
         Gen.Bool,
         (a, b, open, zeros) =>
-            new SerialRange(
-                open == 0 ? null : Serial(Math.Min(a, b), zeros),
-                open == 1 ? null : Serial(Math.Max(a, b), zeros)
-            )
+            new SerialRange(open == 0 ? null : Serial(Math.Min(a, b), zeros), open == 1 ? null : Serial(Math.Max(a, b), zeros))
     );
 
     [Fact]
@@ -41,7 +38,10 @@ public class SerialRangeLaws
             .Sample(
                 ranges =>
                 {
-                    var told = SerialCoverage.Of(ranges).Overlaps.SelectMany(o => Numbers(((SerialOverlap.Shared)o.Overlap).Range)).ToHashSet();
+                    var told = SerialCoverage
+                        .Of(ranges)
+                        .Overlaps.SelectMany(o => Numbers(((SerialOverlap.Shared)o.Overlap).Range))
+                        .ToHashSet();
                     var twice = All.Where(n => ranges.Count(r => Has(r, n)) >= 2).ToHashSet();
                     Assert.Equal(twice, told);
                 },
@@ -70,7 +70,10 @@ public class SerialRangeLaws
         Gen.Int[1, Most - 2]
             .Sample(last =>
             {
-                var coverage = SerialCoverage.Of([new SerialRange(null, Serial(last, true)), new SerialRange(Serial(last + 1, false), null)]);
+                var coverage = SerialCoverage.Of([
+                    new SerialRange(null, Serial(last, true)),
+                    new SerialRange(Serial(last + 1, false), null),
+                ]);
                 Assert.Empty(coverage.Overlaps);
                 Assert.Empty(coverage.Gaps);
                 Assert.Empty(coverage.ClosedEnds);
@@ -85,7 +88,14 @@ public class SerialRangeLaws
         ]);
         Assert.Empty(coverage.Gaps);
         Assert.Empty(coverage.Overlaps);
-        Assert.Equal(["Nothing is said of numbers before QD 1.", "Nothing is said of numbers after QD 9.", "Nothing is said of numbers before QE 20."], coverage.ClosedEnds);
+        Assert.Equal(
+            [
+                "Nothing is said of numbers before QD 1.",
+                "Nothing is said of numbers after QD 9.",
+                "Nothing is said of numbers before QE 20.",
+            ],
+            coverage.ClosedEnds
+        );
     }
 
     private static IEnumerable<int> All => Enumerable.Range(1, Most);

@@ -64,7 +64,7 @@ public class CarFileReaderTests
     [InlineData(
         "\"height\", \"point\"",
         "\"tall\", \"point\"",
-        "Found the text \"tall\"; one of plan, direct, height, rise, offset, drop is needed here."
+        "Found the text \"tall\"; one of plan, direct, height, rise, offset, drop, indirect is needed here."
     )]
     [InlineData(", \"dy\": \"-0.5 mm\"", "", "needs either value (distance of the new mark from the first) or both dx and dy")]
     [InlineData("\"kind\": \"tape\"", "\"kind\": \"tape\", \"kind\": \"tape\"", "The field \"kind\" is given twice")]

@@ -51,5 +51,7 @@ public sealed class ReadingsCsvLaws
 
     [Fact]
     public void AnyBytes_HaveAnOutcome() =>
-        Gen.Byte.Array[0, 300].Sample(bytes => ReadingsCsv.Read(bytes, CarFile.Named("x", 0)).Match(_ => true, f => f.Count > 0));
+        Gen
+            .Byte.Array[0, 300]
+            .Sample(bytes => ReadingsCsv.Read(bytes, CarFile.Named("x", LengthUnit.Inch)).Match(_ => true, f => f.Count > 0));
 }

@@ -1,9 +1,9 @@
 using System.Text;
 using System.Text.Json;
-using Json.Schema;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Car.Json;
 using Plumbmark.Inspection.Journal;
+using Plumbmark.Inspection.Tests.Car;
 using Plumbmark.Testing;
 
 namespace Plumbmark.Inspection.Tests.Press;
@@ -11,8 +11,6 @@ namespace Plumbmark.Inspection.Tests.Press;
 /// <summary>Press jobs in the car file, the schema and the journal.</summary>
 public class PressFileTests
 {
-    private static readonly JsonSchema s_schema = JsonSchema.FromText(CarSchema.Text());
-
     private static string Full =>
         PressJobSamples
             .LowerArmAfter(3)
@@ -109,7 +107,7 @@ public class PressFileTests
     private static bool IsValid(byte[] bytes)
     {
         using var document = JsonDocument.Parse(bytes);
-        return s_schema.Evaluate(document.RootElement).IsValid;
+        return Car.CarSchemaTests.Schema.Evaluate(document.RootElement).IsValid;
     }
 
     private static CarFile Read(string text) =>

@@ -41,6 +41,25 @@ public class PressPlanTests
     }
 
     [Fact]
+    public void ASweep_GetsALongSpanAndMorePlacesForTheRam()
+    {
+        // An arc of 0.04 rad over 240 mm around 250 mm: the gap under a straightedge from end to end.
+        static double Gap(double at) => 0.04 * ((at / 2) - Bend.UnitShape(at - 0.25, 0.24)) * 1000;
+        var gaps = string.Join(
+            ", ",
+            Enumerable.Range(0, 11).Select(i => System.FormattableString.Invariant($"{{ \"at\": {i * 50}, \"gap\": {Gap(i * 0.05):F1} }}"))
+        );
+        var start = Horn.IndexOf("\"gaps\": [", StringComparison.Ordinal);
+        var end = Horn.IndexOf("] } ]", start, StringComparison.Ordinal);
+        var report = PressFiles.Report(Horn[..start] + $"\"gaps\": [ {gaps} " + Horn[end..]);
+        Assert.True(report.Findings.IsSweep);
+        var layout = report.Plan!.Layout;
+        Assert.True(layout.LeftArmMetres > report.Findings.Bend!.LengthMetres / 2);
+        Assert.Equal(2, layout.MoreRamStations.Count);
+        Assert.True(layout.MoreRamStations[0] < layout.RamMetres && layout.RamMetres < layout.MoreRamStations[1]);
+    }
+
+    [Fact]
     public void UnevenArms_NeedUnevenBlocks()
     {
         var layout = PressFiles

@@ -221,6 +221,22 @@ public class RoadInspectionTests
     }
 
     [Fact]
+    public void RearArms_ThatCannotReach_AreSaidInWords()
+    {
+        var car = DemoRoad.Car(DemoRoad.Fault.None);
+        PartDeviation Low(CornerPart part) => new($"{part}", part, Side.Left, [new(PartQuantity.Up, Inch(-40), null)]);
+        var parts = car.Road!.Parts.Where(p => p.Part != CornerPart.RearEye);
+        var road = car.Road with
+        {
+            Rear = RoadKinematicsLaws.Trailing,
+            Parts = [.. parts, Low(CornerPart.RearEye), Low(CornerPart.RearOuter)],
+        };
+        var answer = RoadInspection.Of(car with { Road = road }, MeasuredPlaces.None);
+        Assert.Contains(answer.Missing, m => m.StartsWith("As found, the rear arms do not reach", StringComparison.Ordinal));
+        Assert.DoesNotContain(answer.Figures, f => f.Kind == FigureKind.Thrust);
+    }
+
+    [Fact]
     public void OnePieceArm_OnPivotsTooFarApart_IsNotToBeForced()
     {
         var car = DemoRoad.Car(DemoRoad.Fault.None);

@@ -60,7 +60,11 @@ public sealed class BenchTests
     [InlineData("length", "dimension=pad height;value1=1.42;value2=1 27/64", "pad-height")]
     [InlineData("angle", "dimension=included angle;value1=7.5;value2=7 deg 30'", "included-angle")]
     [InlineData("straightedge", "dimension=flange;at1=0;gap1=0;at2=5;gap2=2 sheets;at3=10;gap3=.004 to .005", "flange")]
-    [InlineData("rods", "from=front eye;to=rear eye;span=6;near=9;far=9.01;fromFirst=2;fromSecond=2.01;toFirst=2;toSecond=2", "front-eye/rear-eye.twist")]
+    [InlineData(
+        "rods",
+        "from=front eye;to=rear eye;span=6;near=9;far=9.01;fromFirst=2;fromSecond=2.01;toFirst=2;toSecond=2",
+        "front-eye/rear-eye.twist"
+    )]
     [InlineData(
         "heights",
         "faceX1=0;faceY1=0;faceHeight1=0;faceX2=4;faceY2=0;faceHeight2=0;faceX3=0;faceY3=2;faceHeight3=.002;dimension=pad height;x=5;y=1;height=1.2",
@@ -129,7 +133,10 @@ public sealed class BenchTests
         Assert.Equal(CrackTest.DyeClear, part.CrackTest);
         Assert.Contains("odd bracket", (await app.Get($"/cars/{car.Id}/bench?find=510417")).Text, StringComparison.Ordinal);
         Assert.Contains("No part has “99”", (await app.Get($"/cars/{car.Id}/bench?find=99")).Text, StringComparison.Ordinal);
-        var away = await app.Submit(await app.Get($"/cars/{car.Id}/bench/parts/own-part.L"), $"/cars/{car.Id}/bench/parts/own-part.L/removal");
+        var away = await app.Submit(
+            await app.Get($"/cars/{car.Id}/bench/parts/own-part.L"),
+            $"/cars/{car.Id}/bench/parts/own-part.L/removal"
+        );
         Assert.Contains("No part is on the bench yet.", away.Text, StringComparison.Ordinal);
     }
 
@@ -161,9 +168,31 @@ public sealed class BenchTests
         Assert.Contains("at most 12 MB", page.Text, StringComparison.Ordinal);
 
         var other = app.Journals.Add(WithPart());
-        Assert.Equal(HttpStatusCode.NotFound, (await app.Client.GetAsync(photo.Replace($"/cars/{car.Id}/", $"/cars/{other.Id}/", StringComparison.Ordinal), Stop)).StatusCode);
+        Assert.Equal(
+            HttpStatusCode.NotFound,
+            (await app.Client.GetAsync(photo.Replace($"/cars/{car.Id}/", $"/cars/{other.Id}/", StringComparison.Ordinal), Stop)).StatusCode
+        );
         page = await app.Submit(await app.Get(address), $"{address}/photos/{photo[(photo.LastIndexOf('/') + 1)..]}/removal");
         Assert.Null(page.Document.QuerySelector(".bench-photo"));
+    }
+
+    [Fact]
+    public async Task Undo_TakesBackAMeasure_AndStaysOnThePart()
+    {
+        await using var app = await RunningApp.Start();
+        var car = app.Journals.Add(WithPart());
+        var address = $"/cars/{car.Id}/bench/parts/own-part.L";
+        var page = await app.Submit(
+            await app.Get($"{address}?measure=length"),
+            $"{address}/measures",
+            ("dimension", "length"),
+            ("value1", "1.42")
+        );
+        page = await app.Submit(page, $"/cars/{car.Id}/undos");
+        Assert.Equal(address, page.Path);
+        Assert.Empty(app.Journals.Car(car.Id)!.File.Parts.Items[0].Measures);
+        page = await app.Submit(page, $"/cars/{car.Id}/undos");
+        Assert.Single(app.Journals.Car(car.Id)!.File.Parts.Items[0].Measures);
     }
 
     [Fact]
@@ -184,7 +213,15 @@ public sealed class BenchTests
         await using var app = await RunningApp.Start();
         var car = app.Journals.Add(CarFile.Named("Bench", LengthUnit.Inch));
         var types = $"/cars/{car.Id}/bench/types";
-        var page = await app.Submit(await app.Get(types), types, ("kind", "SteeringLever"), ("name", "late type"), ("from", "the first"), ("dimension1", "pad height"), ("nominal1", "tall"));
+        var page = await app.Submit(
+            await app.Get(types),
+            types,
+            ("kind", "SteeringLever"),
+            ("name", "late type"),
+            ("from", "the first"),
+            ("dimension1", "pad height"),
+            ("nominal1", "tall")
+        );
         Assert.Equal(422, page.Status);
         Assert.Equal(2, page.Document.QuerySelectorAll(".fault").Length);
         await app.Submit(page, types, ("from", "TX 4800"), ("nominal1", "1.20"), ("tolerance1", "0.01"), ("number", "51-0533"));

@@ -15,6 +15,9 @@ public sealed class SheetTests
     [InlineData("frame", "letter")]
     [InlineData("workshop", "a4")]
     [InlineData("form", "a4")]
+    [InlineData("parts", "a4")]
+    [InlineData("press", "a4")]
+    [InlineData("road", "letter")]
     public async Task Sheet_IsAPdf(string kind, string paper)
     {
         await using var app = await RunningApp.Start();

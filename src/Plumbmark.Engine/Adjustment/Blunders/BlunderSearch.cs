@@ -72,7 +72,10 @@ public static class BlunderSearch
     private static List<Hypothesis> OfReadings(NetworkFit fit, NetworkFit robust, ReadingTrials trials)
     {
         var hypotheses = new List<Hypothesis>();
-        var distrusted = RobustView.Leads(robust, fit.State.Network.Source, FirstLeads).Where(o => fit.Reading(o.Id).Standardised is not null).ToList();
+        var distrusted = RobustView
+            .Leads(robust, fit.State.Network.Source, FirstLeads)
+            .Where(o => fit.Reading(o.Id).Standardised is not null)
+            .ToList();
         var left = new List<(Observation Reading, NetworkFit Others)>();
         foreach (var reading in distrusted.Concat(Leads.Of(fit, FirstLeads)).DistinctBy(o => o.Id))
         {

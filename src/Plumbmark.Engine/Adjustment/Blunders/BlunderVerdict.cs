@@ -51,11 +51,17 @@ internal sealed class BlunderVerdict
             return new BlunderOutcome.Unexplained(explanations);
         }
 
-        var named = _groups.SelectMany(g => g.Subjects).Distinct(StringComparer.Ordinal).Where(s => LogOddsOf([s]) >= Math.Log(BlunderSearch.NamingOdds));
+        var named = _groups
+            .SelectMany(g => g.Subjects)
+            .Distinct(StringComparer.Ordinal)
+            .Where(s => LogOddsOf([s]) >= Math.Log(BlunderSearch.NamingOdds));
         var certain = named.Where(s => !IsTied(s)).ToHashSet(StringComparer.Ordinal);
         if (certain.Count > 0 && _groups.FirstOrDefault(g => certain.IsSubsetOf(g.Subjects)).Kinds is { } kinds)
         {
-            return new BlunderOutcome.Named(Explain(certain, kinds), [.. explanations.Where(e => !e.Doubted.All(d => certain.Contains(d.Subject)))]);
+            return new BlunderOutcome.Named(
+                Explain(certain, kinds),
+                [.. explanations.Where(e => !e.Doubted.All(d => certain.Contains(d.Subject)))]
+            );
         }
 
         var best = explanations[0].Probability;
@@ -65,7 +71,9 @@ internal sealed class BlunderVerdict
     private Explanation Explain(HashSet<string> subjects, List<Hypothesis> kinds)
     {
         var best = kinds[0].Doubted.Where(d => subjects.Contains(d.Subject)).ToList();
-        var other = kinds.Find(h => !h.Doubted.Where(d => subjects.Contains(d.Subject)).Select(d => d.Kind).SequenceEqual(best.Select(d => d.Kind)));
+        var other = kinds.Find(h =>
+            !h.Doubted.Where(d => subjects.Contains(d.Subject)).Select(d => d.Kind).SequenceEqual(best.Select(d => d.Kind))
+        );
         var odds = LogOddsOf(subjects);
         return new Explanation(
             best,
@@ -85,5 +93,6 @@ internal sealed class BlunderVerdict
 
     // Where residuals are perfectly correlated the readings cannot say which one is wrong, however neatly an exact slip fits one of them.
     private bool IsTied(string subject) =>
-        subject.StartsWith("r ", StringComparison.Ordinal) && _fit.TiedReadings().Any(g => g.Contains(subject[2..], StringComparer.Ordinal));
+        subject.StartsWith("r ", StringComparison.Ordinal)
+        && _fit.TiedReadings().Any(g => g.Contains(subject[2..], StringComparer.Ordinal));
 }

@@ -33,7 +33,9 @@ internal static class DropTrials
             var others = marks.Where((_, i) => i != own).ToArray();
             var d = (X: marks[k].X - others.Average(m => m.X), Y: marks[k].Y - others.Average(m => m.Y));
             var rest = Scatter(others) / (sigma * sigma);
-            var evidence = Evidence.Mean([.. BlunderPriors.PointSizesMetres.Select(t => weighed.Of(rest, (s, 0, s), d, (s, 0, s), (t * t, t * t)))]);
+            var evidence = Evidence.Mean([
+                .. BlunderPriors.PointSizesMetres.Select(t => weighed.Of(rest, (s, 0, s), d, (s, 0, s), (t * t, t * t))),
+            ]);
             var doubted =
                 k == 0
                     ? new Doubted(null, point, BlunderKind.PointOff, double.Hypot(d.X, d.Y), null)

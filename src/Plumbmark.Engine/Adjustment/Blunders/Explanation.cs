@@ -8,10 +8,4 @@ namespace Plumbmark.Engine.Adjustment.Blunders;
 /// <param name="Odds">That chance against the chance that they are not all wrong.</param>
 /// <param name="KindOdds">How many times likelier than the next best slip of the same readings or points.</param>
 /// <param name="FitProbability">Global test of the fit without what is doubted; null when that leaves no redundancy.</param>
-public sealed record Explanation(
-    IReadOnlyList<Doubted> Doubted,
-    double Probability,
-    double Odds,
-    double KindOdds,
-    double? FitProbability
-);
+public sealed record Explanation(IReadOnlyList<Doubted> Doubted, double Probability, double Odds, double KindOdds, double? FitProbability);

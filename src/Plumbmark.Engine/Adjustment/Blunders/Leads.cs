@@ -31,7 +31,8 @@ internal static class Leads
 
     /// <summary>The largest |w| of all readings but repeated drops.</summary>
     public static double Largest(NetworkFit fit) =>
-        fit.State.Network.Source.Observations.Zip(fit.Readings)
+        fit
+            .State.Network.Source.Observations.Zip(fit.Readings)
             .Where(p => p.First is not (Observation.DropShift or Observation.DropDistance))
             .Select(p => Math.Abs(p.Second.Standardised ?? 0))
             .DefaultIfEmpty()

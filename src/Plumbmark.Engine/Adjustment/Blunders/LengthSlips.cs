@@ -29,7 +29,12 @@ public static class LengthSlips
 
     private static void Add(List<(BlunderKind Kind, Length Believed)> slips, Length typed, BlunderKind kind, Length? believed)
     {
-        if (believed is { } length && length != typed && length > Length.Zero == typed > Length.Zero && !slips.Exists(s => s.Believed == length))
+        if (
+            believed is { } length
+            && length != typed
+            && length > Length.Zero == typed > Length.Zero
+            && !slips.Exists(s => s.Believed == length)
+        )
         {
             slips.Add((kind, length));
         }

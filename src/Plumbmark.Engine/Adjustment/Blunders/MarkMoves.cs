@@ -24,10 +24,18 @@ internal static class MarkMoves
 
         for (var p = 0; p < network.Points.Length; p++)
         {
-            var rows = Enumerable.Range(0, network.RowCount).Where(i => network.Rows[i] is { Kind: RowKind.Plan } r && (r.A == p || r.B == p)).ToList();
+            var rows = Enumerable
+                .Range(0, network.RowCount)
+                .Where(i => network.Rows[i] is { Kind: RowKind.Plan } r && (r.A == p || r.B == p))
+                .ToList();
             for (var split = 2; split <= rows.Count - 2; split++)
             {
-                yield return new Move(network.Points[p].Id, network.Rows[rows[split]].Observation, rows.Count - 3, Gain(fit.State, p, rows[split..]));
+                yield return new Move(
+                    network.Points[p].Id,
+                    network.Rows[rows[split]].Observation,
+                    rows.Count - 3,
+                    Gain(fit.State, p, rows[split..])
+                );
             }
         }
     }
@@ -41,7 +49,12 @@ internal static class MarkMoves
         var readings = network.Observations.Select(
             (o, i) => o is Observation.PlanDistance plan ? plan with { From = Name(plan.From, i), To = Name(plan.To, i) } : o
         );
-        return new Network([.. network.Points, source with { Id = Later, SketchXMetres = now.XMetres, SketchYMetres = now.YMetres }], readings, network.Tools, network.MirrorPairs);
+        return new Network(
+            [.. network.Points, source with { Id = Later, SketchXMetres = now.XMetres, SketchYMetres = now.YMetres }],
+            readings,
+            network.Tools,
+            network.MirrorPairs
+        );
     }
 
     // T = gᵀ S⁻¹ g with g = Cᵀ v, S = Cᵀ C − Cᵀ A Q Aᵀ C: C holds the later rows' derivatives by their mark.

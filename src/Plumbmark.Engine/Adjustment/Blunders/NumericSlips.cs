@@ -27,29 +27,31 @@ public static class NumericSlips
     {
         LengthUnit? unit = hints.TypedIn.TryGetValue(reading.Id, out var typed) ? typed : null;
         var holes = NetworkCheck.PointsOf(reading).Where(hints.HoleDiametersMetres.ContainsKey).Select(p => hints.HoleDiametersMetres[p]);
-        return [.. Steps(reading, unit), .. Holes(reading, holes), .. Signs(reading), .. PlanAndDirect(reading), .. Sides(reading, network)];
+        return
+        [
+            .. Steps(reading, unit),
+            .. Holes(reading, holes),
+            .. Signs(reading),
+            .. PlanAndDirect(reading),
+            .. Sides(reading, network),
+        ];
     }
 
     private static IEnumerable<Alternative> Steps(Observation reading, LengthUnit? unit) =>
-        reading
-            is Observation.PlanDistance
-                or Observation.DirectDistance
-                or Observation.Height
-                or Observation.Rise
-                or Observation.Offset
+        reading is Observation.PlanDistance or Observation.DirectDistance or Observation.Height or Observation.Rise or Observation.Offset
             ? from step in s_steps
-                from sign in (int[])[1, -1]
-                let value = reading.ValueMetres - sign * step.Metres
-                where value > 0 || reading is Observation.Height or Observation.Rise or Observation.Offset
-                select new Alternative(step.Kind, reading with { ValueMetres = value }, unit is null || unit == step.Unit ? 1 : OtherUnit)
+            from sign in (int[])[1, -1]
+            let value = reading.ValueMetres - sign * step.Metres
+            where value > 0 || reading is Observation.Height or Observation.Rise or Observation.Offset
+            select new Alternative(step.Kind, reading with { ValueMetres = value }, unit is null || unit == step.Unit ? 1 : OtherUnit)
             : [];
 
     // Edge instead of centre at one end, nearer or farther.
     private static IEnumerable<Alternative> Holes(Observation reading, IEnumerable<double> diameters) =>
         reading is Observation.PlanDistance or Observation.DirectDistance
             ? from diameter in diameters.Where(d => d > 0).Distinct()
-                from sign in (int[])[1, -1]
-                select new Alternative(BlunderKind.HalfHole, reading with { ValueMetres = reading.ValueMetres - sign * diameter / 2 })
+            from sign in (int[])[1, -1]
+            select new Alternative(BlunderKind.HalfHole, reading with { ValueMetres = reading.ValueMetres - sign * diameter / 2 })
             : [];
 
     private static IEnumerable<Alternative> Signs(Observation reading) =>
@@ -66,7 +68,10 @@ public static class NumericSlips
         {
             Observation.PlanDistance o =>
             [
-                new(BlunderKind.PlanDirectConfused, new Observation.DirectDistance(o.Id, o.From, o.To, o.ValueMetres, o.SigmaMetres, o.Tool)),
+                new(
+                    BlunderKind.PlanDirectConfused,
+                    new Observation.DirectDistance(o.Id, o.From, o.To, o.ValueMetres, o.SigmaMetres, o.Tool)
+                ),
             ],
             Observation.DirectDistance o =>
             [
@@ -92,9 +97,12 @@ public static class NumericSlips
 
         return reading switch
         {
-            Observation.PlanDistance o => Ends(o.From, o.To).Select(e => new Alternative(BlunderKind.SidesSwapped, o with { From = e.From, To = e.To })),
-            Observation.DirectDistance o => Ends(o.From, o.To).Select(e => new Alternative(BlunderKind.SidesSwapped, o with { From = e.From, To = e.To })),
-            Observation.Rise o => Ends(o.From, o.To).Select(e => new Alternative(BlunderKind.SidesSwapped, o with { From = e.From, To = e.To })),
+            Observation.PlanDistance o => Ends(o.From, o.To)
+                .Select(e => new Alternative(BlunderKind.SidesSwapped, o with { From = e.From, To = e.To })),
+            Observation.DirectDistance o => Ends(o.From, o.To)
+                .Select(e => new Alternative(BlunderKind.SidesSwapped, o with { From = e.From, To = e.To })),
+            Observation.Rise o => Ends(o.From, o.To)
+                .Select(e => new Alternative(BlunderKind.SidesSwapped, o with { From = e.From, To = e.To })),
             Observation.Height o when Other(o.Point) != o.Point => [new(BlunderKind.SidesSwapped, o with { Point = Other(o.Point) })],
             _ => [],
         };

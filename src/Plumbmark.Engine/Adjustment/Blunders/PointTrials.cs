@@ -25,7 +25,10 @@ internal sealed class PointTrials(NetworkFit fit)
         foreach (var i in candidates)
         {
             // With a metre of drop error the prior says nothing any more.
-            var source = _network.Points[i] with { DropSigmaMetres = 1 };
+            var source = _network.Points[i] with
+            {
+                DropSigmaMetres = 1,
+            };
             if (NetworkAdjustment.SolveNear(Replace(i, source), fit) is NetworkOutcome.Adjusted { Fit: var freed })
             {
                 var slot = freed.State.Network.Points[i];
@@ -60,7 +63,13 @@ internal sealed class PointTrials(NetworkFit fit)
             {
                 var (u, v) = (freed.Covariance.IndexOf(source.Id, Axis.X)!.Value, freed.Covariance.IndexOf(source.Id, Axis.Y)!.Value);
                 var c = freed.Covariance;
-                yield return Of(source.Id, freed, (c[u, u], c[u, v], c[v, v]), (c.ValuesMetres[u] - x, c.ValuesMetres[v] - y), BlunderPriors.Point);
+                yield return Of(
+                    source.Id,
+                    freed,
+                    (c[u, u], c[u, v], c[v, v]),
+                    (c.ValuesMetres[u] - x, c.ValuesMetres[v] - y),
+                    BlunderPriors.Point
+                );
             }
         }
     }
@@ -77,10 +86,21 @@ internal sealed class PointTrials(NetworkFit fit)
 
             // How far the mark stands from where it stood before, and how sure that is.
             var c = freed.Covariance;
-            int[] at = [.. ((string[])[move.Point, MarkMoves.Later]).SelectMany(p => ((Axis[])[Axis.X, Axis.Y]).Select(a => c.IndexOf(p, a)!.Value))];
+            int[] at =
+            [
+                .. ((string[])[move.Point, MarkMoves.Later]).SelectMany(p =>
+                    ((Axis[])[Axis.X, Axis.Y]).Select(a => c.IndexOf(p, a)!.Value)
+                ),
+            ];
             double Covariance(int a, int b) => c[at[a], at[b]] - c[at[a], at[b + 2]] - c[at[a + 2], at[b]] + c[at[a + 2], at[b + 2]];
             var d = (c.ValuesMetres[at[2]] - c.ValuesMetres[at[0]], c.ValuesMetres[at[3]] - c.ValuesMetres[at[1]]);
-            yield return Of(move.Point, freed, (Covariance(0, 0), Covariance(0, 1), Covariance(1, 1)), d, BlunderPriors.MovedMark / move.Splits);
+            yield return Of(
+                move.Point,
+                freed,
+                (Covariance(0, 0), Covariance(0, 1), Covariance(1, 1)),
+                d,
+                BlunderPriors.MovedMark / move.Splits
+            );
         }
     }
 

@@ -53,7 +53,11 @@ internal sealed class ReadingTrials
             .GroupBy(m => m.Doubted)
             .Select(g => new Hypothesis(
                 [g.Key],
-                Evidence.Sum(g.Select(m => m.LogPrior + _evidence.Of(fit.WeightedSquares, s, m.Held.Difference, prediction.Variance(m.Held), m.FreeVariance))),
+                Evidence.Sum(
+                    g.Select(m =>
+                        m.LogPrior + _evidence.Of(fit.WeightedSquares, s, m.Held.Difference, prediction.Variance(m.Held), m.FreeVariance)
+                    )
+                ),
                 fit.ChiSquareProbability
             ))
             .ToList();
@@ -111,7 +115,12 @@ internal sealed class ReadingTrials
     // Null when one of the readings alone tied something: then nothing checks it.
     private NetworkFit? Without(string[] ids, NetworkFit near)
     {
-        var left = new Network(_network.Points, _network.Observations.Where(o => !ids.Contains(o.Id)), _network.Tools, _network.MirrorPairs);
+        var left = new Network(
+            _network.Points,
+            _network.Observations.Where(o => !ids.Contains(o.Id)),
+            _network.Tools,
+            _network.MirrorPairs
+        );
         var fit = NetworkAdjustment.SolveNear(left, near).FitOrNull;
         return fit?.Redundancy == _fit.Redundancy - ids.Length ? fit : null;
     }
@@ -142,7 +151,8 @@ internal sealed class ReadingTrials
         }
     }
 
-    private static double LogPrior(BlunderKind kind, int sharedBy) => Math.Log(BlunderPriors.Reading * BlunderPriors.Share(kind) / sharedBy);
+    private static double LogPrior(BlunderKind kind, int sharedBy) =>
+        Math.Log(BlunderPriors.Reading * BlunderPriors.Share(kind) / sharedBy);
 
     // Of many meanings only a few can matter once the other reading is out too.
     private static List<Meaning> Plausible(Prediction prediction, IEnumerable<Meaning> meanings)
@@ -158,7 +168,12 @@ internal sealed class ReadingTrials
         return [.. scored.Where(m => m.Score > best - Negligible).Select(m => m.Meaning)];
     }
 
-    private IEnumerable<Hypothesis> Swapped(Observation first, Observation second, Prediction prediction, Func<Meaning, Meaning, double> logEvidence)
+    private IEnumerable<Hypothesis> Swapped(
+        Observation first,
+        Observation second,
+        Prediction prediction,
+        Func<Meaning, Meaning, double> logEvidence
+    )
     {
         if (first.GetType() != second.GetType())
         {

@@ -19,7 +19,12 @@ internal static class RobustView
         {
             var residuals = now.Readings.ToDictionary(r => r.Id, r => r.ResidualMetres, StringComparer.Ordinal);
             var readings = source.Observations.Select(o =>
-                o.SigmaMetres > 0 ? o with { SigmaMetres = o.SigmaMetres * Math.Sqrt(1 + Math.Pow(residuals[o.Id] / (C * o.SigmaMetres), 2)) } : o
+                o.SigmaMetres > 0
+                    ? o with
+                    {
+                        SigmaMetres = o.SigmaMetres * Math.Sqrt(1 + Math.Pow(residuals[o.Id] / (C * o.SigmaMetres), 2)),
+                    }
+                    : o
             );
             var network = new Network(source.Points, readings, source.Tools, source.MirrorPairs);
             if (NetworkAdjustment.SolveNear(network, now).FitOrNull is not { } next)

@@ -20,13 +20,7 @@ internal sealed class AxisGraph
             Grow(root, byPlace);
         }
 
-        Loops =
-        [
-            .. steps
-                .Select(Closing)
-                .OfType<Loop>()
-                .DistinctBy(l => string.Join('\n', l.Ids.Order(StringComparer.Ordinal))),
-        ];
+        Loops = [.. steps.Select(Closing).OfType<Loop>().DistinctBy(l => string.Join('\n', l.Ids.Order(StringComparer.Ordinal)))];
     }
 
     public string Words { get; }
@@ -46,6 +40,24 @@ internal sealed class AxisGraph
 
     public static AxisGraph Along(IReadOnlyList<PageFigure> figures) =>
         new("along the car", [.. Steps(figures, LengthSense.Along, Ordinate.Station)]);
+
+    /// <summary>The same where the drawing is taken as symmetrical: both of a pair stand equally far back.</summary>
+    public static AxisGraph AlongInPairs(IReadOnlyList<PageFigure> figures)
+    {
+        var steps = Steps(figures, LengthSense.Along, Ordinate.Station).ToList();
+        var places = steps.SelectMany(s => new[] { s.From, s.To }).ToHashSet(StringComparer.Ordinal);
+        var level =
+            from figure in figures
+            where !figure.Dimension.IsHanded
+            from subject in figure.Dimension.Subjects
+            from point in subject.Points
+            let other = BookSubject.OtherSide(point)
+            where point != other && (places.Contains(point) || places.Contains(other))
+            let names = string.CompareOrdinal(point, other) < 0 ? (From: point, To: other) : (From: other, To: point)
+            group figure by names into pair
+            select (pair.Key.From, pair.Key.To, PageFigure.BySymmetry, 1, 0.0);
+        return new("along the car", [.. steps, .. level]);
+    }
 
     public static AxisGraph Upward(IReadOnlyList<PageFigure> figures) =>
         new("in height", [.. Steps(figures, LengthSense.Rise, Ordinate.Height)]);
@@ -133,10 +145,14 @@ internal sealed class AxisGraph
             back.RemoveAt(back.Count - 1);
         }
 
-        return new Loop([(step.Figure, step.Sign), .. there.Select(t => (t.Figure, t.Sign)), .. back.Select(t => (t.Figure, -t.Sign))], Words);
+        return new Loop(
+            [(step.Figure, step.Sign), .. there.Select(t => (t.Figure, t.Sign)), .. back.Select(t => (t.Figure, -t.Sign))],
+            Words
+        );
     }
 
-    private bool IsInTree(string from, string to, PageFigure figure) => _tree[to].Before == from && ReferenceEquals(_tree[to].Figure, figure);
+    private bool IsInTree(string from, string to, PageFigure figure) =>
+        _tree[to].Before == from && ReferenceEquals(_tree[to].Figure, figure);
 
     private List<(string Place, PageFigure Figure, int Sign)> PathFrom(string place)
     {

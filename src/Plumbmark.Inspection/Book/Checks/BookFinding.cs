@@ -17,6 +17,10 @@ public sealed record BookFinding(FindingKind Kind, IReadOnlyList<string> Dimensi
     public override string ToString() =>
         Slips.Count == 0 ? Sentence : $"{Sentence} Likely slip: {string.Join("; or ", Slips.Select(s => s.Words))}.";
 
-    internal static BookFinding Of(FindingKind kind, IEnumerable<string> dimensions, string sentence, IEnumerable<LikelySlip>? slips = null) =>
-        new(kind, [.. dimensions.Distinct(StringComparer.Ordinal)], sentence, [.. (slips ?? []).OrderBy(s => s.Kind).Take(MostSlips)]);
+    internal static BookFinding Of(
+        FindingKind kind,
+        IEnumerable<string> dimensions,
+        string sentence,
+        IEnumerable<LikelySlip>? slips = null
+    ) => new(kind, [.. dimensions.Distinct(StringComparer.Ordinal)], sentence, [.. (slips ?? []).OrderBy(s => s.Kind).Take(MostSlips)]);
 }

@@ -39,12 +39,7 @@ internal static class ChainCheck
             where open.All(l => touched.Contains(l))
             from slip in figure.Slips(metres => touched.TrueForAll(l => l.ClosesWith(figure.Id, metres)))
             select slip;
-        return BookFinding.Of(
-            FindingKind.ChainDoesNotClose,
-            open.SelectMany(l => l.Ids),
-            string.Join(" ", open.Select(Sentence)),
-            slips
-        );
+        return BookFinding.Of(FindingKind.ChainDoesNotClose, open.SelectMany(l => l.Ids), string.Join(" ", open.Select(Sentence)), slips);
     }
 
     private static string Sentence(Loop loop)

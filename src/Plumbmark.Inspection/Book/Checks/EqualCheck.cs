@@ -5,7 +5,8 @@ namespace Plumbmark.Inspection.Book.Checks;
 /// <summary>Are left and right given alike, and the figures that the page calls equal?</summary>
 internal static class EqualCheck
 {
-    public static IEnumerable<BookFinding> Of(BookPage page, IReadOnlyList<PageFigure> figures) => Sides(figures).Concat(CalledEqual(page, figures));
+    public static IEnumerable<BookFinding> Of(BookPage page, IReadOnlyList<PageFigure> figures) =>
+        Sides(figures).Concat(CalledEqual(page, figures));
 
     private static IEnumerable<BookFinding> Sides(IReadOnlyList<PageFigure> figures) =>
         from pair in Pairs(figures)

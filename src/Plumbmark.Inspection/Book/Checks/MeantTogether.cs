@@ -4,7 +4,8 @@ namespace Plumbmark.Inspection.Book.Checks;
 internal static class MeantTogether
 {
     /// <summary>False only where their serial ranges lie apart or they ask for different equipment.</summary>
-    public static bool Are(BookDimension a, BookDimension b) => !LieApart(a.AppliesTo, b.AppliesTo) && !AskDifferently(a.AppliesTo, b.AppliesTo);
+    public static bool Are(BookDimension a, BookDimension b) =>
+        !LieApart(a.AppliesTo, b.AppliesTo) && !AskDifferently(a.AppliesTo, b.AppliesTo);
 
     private static bool LieApart(AppliesTo a, AppliesTo b) =>
         a.Serials.Count > 0
@@ -15,7 +16,8 @@ internal static class MeantTogether
     private static string? Series(SerialRange range) => (range.From ?? range.To)?.Series;
 
     private static bool AskDifferently(AppliesTo a, AppliesTo b) =>
-        a.Attributes.GroupBy(x => x.Name, StringComparer.OrdinalIgnoreCase)
+        a
+            .Attributes.GroupBy(x => x.Name, StringComparer.OrdinalIgnoreCase)
             .Any(g =>
             {
                 var asked = b.Attributes.Where(y => string.Equals(y.Name, g.Key, StringComparison.OrdinalIgnoreCase)).ToList();

@@ -8,6 +8,9 @@ namespace Plumbmark.Inspection.Book.Checks;
 /// <param name="Value">The length that is used: printed, or corrected.</param>
 internal sealed record PageFigure(BookDimension Dimension, Length Value)
 {
+    /// <summary>No figure: what holds because the drawing is symmetrical.</summary>
+    public static PageFigure BySymmetry { get; } = new(new BookDimension("", new BookSubject.Named("symmetry")), Length.FromInches(0));
+
     public string Id => Dimension.Id;
 
     public double Metres => Value.Metres;
@@ -19,11 +22,7 @@ internal sealed record PageFigure(BookDimension Dimension, Length Value)
 
     /// <summary>The lengths of a page that count: doubted ones and those without a figure are left out.</summary>
     public static IReadOnlyList<PageFigure> Of(BookPage page) =>
-        [
-            .. page
-                .Dimensions.Select(d => d.Used is Amount.OfLength length ? new PageFigure(d, length.Value) : null)
-                .OfType<PageFigure>(),
-        ];
+        [.. page.Dimensions.Select(d => d.Used is Amount.OfLength length ? new PageFigure(d, length.Value) : null).OfType<PageFigure>()];
 
     public IEnumerable<LikelySlip> Slips(Func<double, bool> isRightMetres) =>
         IsPrinted ? Checks.Slips.Explaining(Id, Value, isRightMetres) : [];

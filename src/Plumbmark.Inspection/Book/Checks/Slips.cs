@@ -8,7 +8,16 @@ namespace Plumbmark.Inspection.Book.Checks;
 internal static partial class Slips
 {
     // Own list, from the shapes of the digits; no published source.
-    private static readonly (char A, char B)[] s_lookAlikes = [('6', '9'), ('3', '8'), ('1', '7'), ('5', '6'), ('0', '8'), ('0', '6'), ('5', '3')];
+    private static readonly (char A, char B)[] s_lookAlikes =
+    [
+        ('6', '9'),
+        ('3', '8'),
+        ('1', '7'),
+        ('5', '6'),
+        ('0', '8'),
+        ('0', '6'),
+        ('5', '3'),
+    ];
     private static readonly int[] s_divisions = [2, 4, 8, 16, 32, 64];
 
     public static IEnumerable<(SlipKind Kind, Length Value)> Of(Length printed)
@@ -85,6 +94,6 @@ internal static partial class Slips
         public string Replaced(int above, int below) => $"{text[..match.Index]}{above}/{below}{text[(match.Index + match.Length)..]}";
     }
 
-    [GeneratedRegex(@"(?<above>[0-9]{1,3})\s*/\s*(?<below>[0-9]{1,3})", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 100)]
+    [GeneratedRegex(@"(?<above>[0-9]{1,3})\s*/\s*(?<below>[0-9]{1,3})", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant)]
     private static partial Regex FractionShape();
 }

@@ -5,7 +5,9 @@ namespace Plumbmark.Inspection.Book.Checks;
 internal static class TriangleCheck
 {
     public static IEnumerable<BookFinding> Of(IReadOnlyList<PageFigure> figures) =>
-        Impossible(figures, isDirect: false).Concat(Impossible(figures, isDirect: true)).DistinctBy(f => string.Join('\n', f.Dimensions.Order(StringComparer.Ordinal)));
+        Impossible(figures, isDirect: false)
+            .Concat(Impossible(figures, isDirect: true))
+            .DistinctBy(f => string.Join('\n', f.Dimensions.Order(StringComparer.Ordinal)));
 
     private static IEnumerable<BookFinding> Impossible(IReadOnlyList<PageFigure> figures, bool isDirect)
     {
@@ -44,7 +46,12 @@ internal static class TriangleCheck
         var sides = new Dictionary<(string, string), PageFigure>();
         foreach (var figure in figures)
         {
-            foreach (var b in figure.Dimension.Subjects.Select(s => s.Ordered).OfType<BookSubject.Between>().Where(b => IsMeant(b.Sense, isDirect)))
+            foreach (
+                var b in figure
+                    .Dimension.Subjects.Select(s => s.Ordered)
+                    .OfType<BookSubject.Between>()
+                    .Where(b => IsMeant(b.Sense, isDirect))
+            )
             {
                 sides.TryAdd((b.From, b.To), figure);
             }

@@ -13,7 +13,8 @@ internal static class VariantCheck
             .SelectMany(g => TwoFigures([.. g]).Concat(g.GroupBy(Asked, StringComparer.Ordinal).SelectMany(same => Gaps([.. same]))));
 
     /// <summary>What competes: variants of one part are figures for one thing.</summary>
-    internal static BookSubject Thing(BookSubject subject) => subject is BookSubject.OfPart part ? part with { Variant = null } : subject.Ordered;
+    internal static BookSubject Thing(BookSubject subject) =>
+        subject is BookSubject.OfPart part ? part with { Variant = null } : subject.Ordered;
 
     private static IEnumerable<BookFinding> TwoFigures(IReadOnlyList<BookDimension> figures) =>
         from i in Enumerable.Range(0, figures.Count)
@@ -61,7 +62,10 @@ internal static class VariantCheck
 
     private static string SharedWords(AppliesTo a, AppliesTo b)
     {
-        var shared = a.Serials.SelectMany(x => b.Serials.Select(y => x.With(y))).OfType<SerialOverlap.Shared>().Select(s => s.Range.ToString());
+        var shared = a
+            .Serials.SelectMany(x => b.Serials.Select(y => x.With(y)))
+            .OfType<SerialOverlap.Shared>()
+            .Select(s => s.Range.ToString());
         var words = string.Join(", ", shared.Distinct(StringComparer.Ordinal));
         return words.Length > 0 ? $"both are meant for {words}" : "both may be meant for one car";
     }

@@ -15,29 +15,33 @@ internal static class WholePageCheck
     private const double Alpha = 0.001;
     private const int MostTried = 8;
 
-    public static IEnumerable<BookFinding> Of(IReadOnlyList<PageFigure> figures, IReadOnlyList<BookFinding> simple)
+    public static IEnumerable<BookFinding> Of(IReadOnlyList<PageFigure> all, IReadOnlyList<BookFinding> simple)
     {
-        var all = BookNetwork.Of(figures);
-        if (all.Network.Observations.Count == 0 || NetworkAdjustment.Solve(all.Network).FitOrNull is not { } fit || Agrees(fit))
+        // A figure that a simpler check has found out is told there; here it would only hide the next one.
+        var found = simple
+            .Where(f => f.Slips.Count > 0 && f.Slips.All(s => s.Dimension == f.Slips[0].Dimension))
+            .Select(f => f.Slips[0].Dimension)
+            .ToHashSet(StringComparer.Ordinal);
+        IReadOnlyList<PageFigure> figures = [.. all.Where(f => !found.Contains(f.Id))];
+        var network = BookNetwork.ForChecking(figures);
+        if (network.Network.Observations.Count == 0 || NetworkAdjustment.Solve(network.Network).FitOrNull is not { } fit || Agrees(fit))
         {
             yield break;
         }
 
-        var suspects = fit
-            .Readings.Where(r => all.FigureOf(r.Id) is not null && r.Standardised is not null)
+        var doubtful = fit
+            .Readings.Where(r => network.FigureOf(r.Id) is not null && r.Standardised is not null)
             .OrderByDescending(r => Math.Abs(r.Standardised!.Value))
-            .Select(r => all.FigureOf(r.Id)!)
+            .Select(r => network.FigureOf(r.Id)!)
             .Distinct(StringComparer.Ordinal)
-            .Take(MostTried)
+            .Take(MostTried);
+        var suspects = doubtful
+            .Concat(simple.Where(f => f.Kind == FindingKind.ChainDoesNotClose).SelectMany(f => f.Dimensions))
+            .Distinct(StringComparer.Ordinal)
+            .Where(id => figures.Any(f => f.Id == id))
             .Select(id => Without(figures, id))
             .OfType<(PageFigure Figure, double Metres, double? OtherSenseMetres)>()
             .ToList();
-        // What a simpler check has explained by a slip in the same figure is not told twice.
-        if (suspects.Count > 0 && simple.Any(f => f.Slips.Any(s => suspects.Exists(x => x.Figure.Id == s.Dimension))))
-        {
-            yield break;
-        }
-
         yield return suspects.Count > 0 ? Located(suspects) : NotLocated(fit);
     }
 
@@ -77,7 +81,11 @@ internal static class WholePageCheck
             : [];
 
     private static Length Rounded((PageFigure Figure, double Metres, double? OtherSenseMetres) suspect) =>
-        LengthDisplay.For(suspect.Figure.Value.Unit, suspect.Figure.Value.Unit == LengthUnit.Inch ? Length.FromFraction(0, 1, 64, LengthUnit.Inch) : Length.FromMillimetres(0.1m))
+        LengthDisplay
+            .For(
+                suspect.Figure.Value.Unit,
+                suspect.Figure.Value.Unit == LengthUnit.Inch ? Length.FromFraction(0, 1, 64, LengthUnit.Inch) : Length.FromMillimetres(0.1m)
+            )
             .Rounded(suspect.Metres);
 
     private static bool Agrees(NetworkFit fit) => fit.ChiSquareProbability is not { } p || p >= Alpha;
@@ -86,7 +94,7 @@ internal static class WholePageCheck
     private static (PageFigure Figure, double Metres, double? OtherSenseMetres)? Without(IReadOnlyList<PageFigure> figures, string id)
     {
         var figure = figures.First(f => f.Id == id);
-        var rest = BookNetwork.Of([.. figures.Where(f => f.Id != id)]);
+        var rest = BookNetwork.Of([.. figures.Where(f => f.Id != id)], _ => null);
         return
             rest.Network.Observations.Count > 0
             && NetworkAdjustment.Solve(rest.Network).FitOrNull is { } fit

@@ -21,9 +21,9 @@ internal sealed class BookNetwork
     private readonly List<Observation> _observations = [];
     private readonly Dictionary<string, (double? X, double? Y)> _places = new(StringComparer.Ordinal);
 
-    private BookNetwork(IReadOnlyList<PageFigure> figures, Func<string, Place?> sketchOf)
+    private BookNetwork(IReadOnlyList<PageFigure> figures, Func<string, Place?> sketchOf, bool isForChecking)
     {
-        var alongs = AxisGraph.Along(figures);
+        var alongs = AxisGraph.AlongInPairs(figures);
         HasStations = alongs.FromDatum.Any();
         // Without a datum the largest chain is counted from its foremost place.
         var adrift = HasStations ? null : alongs.Adrift.FirstOrDefault();
@@ -48,7 +48,10 @@ internal sealed class BookNetwork
         }
 
         HasHeights = _observations.OfType<Observation.Height>().Any();
-        Network = new Network(Points(figures, sketchOf), _observations);
+        Network = new Network(
+            Points(figures, sketchOf),
+            isForChecking ? Bearing.Disagreeing(_observations) : Bearing.Settling(_observations)
+        );
     }
 
     public Network Network { get; }
@@ -61,7 +64,12 @@ internal sealed class BookNetwork
 
     public bool HasHeights { get; }
 
-    public static BookNetwork Of(IReadOnlyList<PageFigure> figures, Func<string, Place?>? sketchOf = null) => new(figures, sketchOf ?? (_ => null));
+    /// <summary>For the places of points.</summary>
+    public static BookNetwork Of(IReadOnlyList<PageFigure> figures, Func<string, Place?> sketchOf) =>
+        new(figures, sketchOf, isForChecking: false);
+
+    /// <summary>For finding contradictions: only what can disagree.</summary>
+    public static BookNetwork ForChecking(IReadOnlyList<PageFigure> figures) => new(figures, _ => null, isForChecking: true);
 
     /// <summary>The figure behind a reading; null when it follows from several.</summary>
     public string? FigureOf(string readingId) => _figureOf.GetValueOrDefault(readingId);
@@ -69,7 +77,8 @@ internal sealed class BookNetwork
     private void Know(string place, Axis axis, double metres, IReadOnlyList<PageFigure> by)
     {
         var sigma = Math.Max(LeastSigmaMetres, Math.Sqrt(by.Sum(f => f.RoundingMetres * f.RoundingMetres)) / s_rectangle);
-        var id = Named(by.Count == 1 ? by[0].Id : null);
+        var printed = by.Where(f => f != PageFigure.BySymmetry).ToList();
+        var id = Named(printed.Count == 1 ? printed[0].Id : null);
         _observations.Add(new Observation.CoordinatePrior(id, place, axis, metres, sigma));
         var known = _places.GetValueOrDefault(place);
         _places[place] = axis == Axis.X ? (metres, known.Y) : (known.X, metres);
@@ -81,8 +90,10 @@ internal sealed class BookNetwork
         string Id() => Named(figure.Id);
         switch (subject)
         {
-            case BookSubject.Between { Sense: LengthSense.Plan or LengthSense.Unsaid } b when !IsPair(b):
-                _observations.Add(new Observation.PlanDistance(Id(), b.From, b.To, figure.Metres, sigma));
+            // A width is a length in plan as well: that keeps both of a pair at one station where nothing else does.
+            case BookSubject.Between b
+                when b.Sense is LengthSense.Plan or LengthSense.Unsaid || (IsPair(b) && b.Sense == LengthSense.Across):
+                _observations.Add(new Observation.PlanDistance(Id(), b.From, b.To, Math.Abs(figure.Metres), sigma));
                 break;
             case BookSubject.Between { Sense: LengthSense.Direct } b when !IsPair(b):
                 _observations.Add(new Observation.DirectDistance(Id(), b.From, b.To, figure.Metres, sigma));
@@ -112,7 +123,8 @@ internal sealed class BookNetwork
         var names = figures.SelectMany(f => f.Dimension.Subjects).SelectMany(s => s.Points).Distinct(StringComparer.Ordinal).ToList();
         var sketches = names.ToDictionary(n => n, sketchOf, StringComparer.Ordinal);
         // The sketch has its own zero along the car; it is brought to the book's before it serves as a start.
-        var shifts = names.Where(n => _places.GetValueOrDefault(n).X is not null && sketches[n]?.X is not null)
+        var shifts = names
+            .Where(n => _places.GetValueOrDefault(n).X is not null && sketches[n]?.X is not null)
             .Select(n => _places[n].X!.Value - sketches[n]!.X!.Value.Metres)
             .ToList();
         var shift = shifts.Count > 0 ? shifts.Average() : 0;
@@ -133,7 +145,8 @@ internal sealed class BookNetwork
 
     /// <summary>A length between left and right of one pair runs square across a symmetrical car, whatever the page calls it.</summary>
     private static PageFigure AsAcross(PageFigure figure) =>
-        figure.Dimension.Subject is BookSubject.Between { Sense: LengthSense.Plan or LengthSense.Direct or LengthSense.Unsaid } b && IsPair(b)
+        figure.Dimension.Subject is BookSubject.Between { Sense: LengthSense.Plan or LengthSense.Direct or LengthSense.Unsaid } b
+        && IsPair(b)
             ? figure with
             {
                 Dimension = figure.Dimension with

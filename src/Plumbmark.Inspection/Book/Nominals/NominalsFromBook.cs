@@ -45,7 +45,12 @@ public sealed record NominalsFromBook(IReadOnlyList<BookNominal> Points, IReadOn
         from nominal in Points
         let point = frame.Point(nominal.Point)
         where point is not null
-        select point with { Nominal = nominal.Place, NominalSource = nominal.Source, NominalDoubt = null };
+        select point with
+        {
+            Nominal = nominal.Place,
+            NominalSource = nominal.Source,
+            NominalDoubt = null,
+        };
 
     // Two pages may use one letter for two figures; in the network each needs a name of its own.
     private static IReadOnlyList<PageFigure> Named(IReadOnlyList<PageFigure> figures) =>
@@ -68,10 +73,11 @@ public sealed record NominalsFromBook(IReadOnlyList<BookNominal> Points, IReadOn
 
     private static string Source(string point, IReadOnlyList<FigureOnPage> used)
     {
-        var pages = used
-            .Where(u => u.Dimension.Subjects.SelectMany(s => s.Points).Contains(point))
+        var pages = used.Where(u => u.Dimension.Subjects.SelectMany(s => s.Points).Contains(point))
             .GroupBy(u => (u.Page.Source with { Figure = null }).ToString(), StringComparer.Ordinal)
-            .Select(g => $"{g.Key}: {string.Join(", ", g.Select(u => u.Dimension.Source.Figure ?? u.Dimension.Id).Distinct(StringComparer.Ordinal))}");
+            .Select(g =>
+                $"{g.Key}: {string.Join(", ", g.Select(u => u.Dimension.Source.Figure ?? u.Dimension.Id).Distinct(StringComparer.Ordinal))}"
+            );
         return string.Join("; ", pages);
     }
 
@@ -95,8 +101,8 @@ public sealed record NominalsFromBook(IReadOnlyList<BookNominal> Points, IReadOn
         if (!network.HasStations)
         {
             yield return network.HasAlong ? "No station is counted from a datum; lengths along the car are counted from the foremost point."
-                : hasSketch ? "Nothing is given along the car; the points are placed on your sketch."
-                : "Nothing is given along the car and there is no sketch; only widths and heights are worked out.";
+            : hasSketch ? "Nothing is given along the car; the points are placed on your sketch."
+            : "Nothing is given along the car and there is no sketch; only widths and heights are worked out.";
         }
 
         if (!network.HasHeights)

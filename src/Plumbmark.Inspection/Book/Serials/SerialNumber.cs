@@ -67,7 +67,8 @@ public sealed record SerialNumber
     }
 
     /// <summary>What to write instead of a text that is no serial number.</summary>
-    public const string Allowed = "a serial number is needed here: letters if any, then digits, then letters if any, such as \"QD 00417\" or \"QD 1200 L\"";
+    public const string Allowed =
+        "a serial number is needed here: letters if any, then digits, then letters if any, such as \"QD 00417\" or \"QD 1200 L\"";
 
     /// <summary>How this number stands to another.</summary>
     public SerialOrder To(SerialNumber other) =>
@@ -78,7 +79,8 @@ public sealed record SerialNumber
         : SerialOrder.CannotBeCompared;
 
     /// <summary>The number in the same series with another running number, written plainly.</summary>
-    internal SerialNumber With(long number) => new(Series.Length == 0 ? $"{number}" : $"{Series.Replace('|', '/')} {number}", Series, number, "");
+    internal SerialNumber With(long number) =>
+        new(Series.Length == 0 ? $"{number}" : $"{Series.Replace('|', '/')} {number}", Series, number, "");
 
     /// <summary>The same series, number and build, however written.</summary>
     public bool Equals(SerialNumber? other) =>
@@ -117,5 +119,6 @@ public sealed record SerialNumber
 
     private static string Bare(string text) => string.Concat(text.Where(char.IsLetter).Select(char.ToUpperInvariant));
 
-    private static bool IsAllowed(char c) => char.IsLetter(c) || char.IsAsciiDigit(c) || c is ' ' or '\u00a0' or '.' or '/' or '-' or '–' or '_' or '*';
+    private static bool IsAllowed(char c) =>
+        char.IsLetter(c) || char.IsAsciiDigit(c) || c is ' ' or '\u00a0' or '.' or '/' or '-' or '–' or '_' or '*';
 }

@@ -48,8 +48,10 @@ public sealed record SerialRange(SerialNumber? From, SerialNumber? To)
         }
 
         // Build letters do not order: a break inside one running number (1200 A, 1200 B) touches, and only a person can say how.
-        if (To is { } mine && other.From is { } theirs && mine.To(theirs) == SerialOrder.CannotBeCompared
-            || From is { } start && other.To is { } end && start.To(end) == SerialOrder.CannotBeCompared)
+        if (
+            To is { } mine && other.From is { } theirs && mine.To(theirs) == SerialOrder.CannotBeCompared
+            || From is { } start && other.To is { } end && start.To(end) == SerialOrder.CannotBeCompared
+        )
         {
             return SerialOverlap.NotComparable;
         }

@@ -48,6 +48,9 @@ public sealed class Fields
     /// <summary>Where faults go.</summary>
     public Faults Faults { get; }
 
+    /// <summary>The unit of a length written as a bare number.</summary>
+    public LengthUnit Units => _units;
+
     /// <summary>The part under a name, or null when it is not given or is null.</summary>
     public JsonPart? Optional(string name)
     {

@@ -2,6 +2,7 @@ using System.Diagnostics;
 using Plumbmark.Engine.Adjustment;
 using Plumbmark.Engine.Uncertainty;
 using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Floor.Levelling;
 using Plumbmark.Inspection.Floor.Measured;
 
 namespace Plumbmark.Inspection.Floor.Adjusting;
@@ -18,9 +19,12 @@ public sealed class FrameNetwork
     private readonly Dictionary<string, Tool> _tools;
     private readonly Dictionary<(string? Tool, bool IsBetweenMarks), ReadingSpread> _spreads;
 
+    private readonly FloorMap? _floor;
+
     private FrameNetwork(CarFile car)
     {
         _car = car;
+        _floor = FloorSurface.Through(car.Level?.Floor ?? [])?.AsMap();
         _tools = car.Tools.DistinctBy(t => t.Id).ToDictionary(t => t.Id, StringComparer.Ordinal);
         _spreads = SpreadsByTool();
         var observations = car.StandingReadings.Select(Observed).ToList();
@@ -53,7 +57,9 @@ public sealed class FrameNetwork
     private Dictionary<(string?, bool), ReadingSpread> SpreadsByTool()
     {
         var spreads = new Dictionary<(string?, bool), ReadingSpread>();
-        var used = _car.StandingReadings.Where(r => r is not Reading.Drop && r.Sigma is null && ToolOf(r)?.Sigma is null);
+        var used = _car.StandingReadings.Where(r =>
+            r is not (Reading.Drop or Reading.Indirect) && r.Sigma is null && ToolOf(r)?.Sigma is null
+        );
         foreach (var group in used.GroupBy(r => (r.Tool, IsBetweenMarks(r))))
         {
             var (tool, isBetweenMarks) = group.Key;
@@ -102,20 +108,24 @@ public sealed class FrameNetwork
 
     private Observation Observed(Reading reading)
     {
-        var sigma = reading is Reading.Drop ? 0 : SigmaMetres(reading);
+        var sigma = reading is Reading.Drop or Reading.Indirect ? 0 : SigmaMetres(reading);
         var tool = SharedTool(reading);
         return reading switch
         {
             Reading.Plan r => new Observation.PlanDistance(r.Id, r.From, r.To, ValueMetres(r), sigma, tool),
             Reading.Direct r => new Observation.DirectDistance(r.Id, r.From, r.To, ValueMetres(r), sigma, tool),
-            Reading.Height r => new Observation.Height(r.Id, r.Point, ValueMetres(r), sigma, tool),
+            Reading.Height r => new Observation.Height(r.Id, r.Point, ValueMetres(r), sigma, tool, r.IsAboveFloor ? _floor : null),
             Reading.Rise r => new Observation.Rise(r.Id, r.From, r.To, ValueMetres(r), sigma, tool),
             Reading.Offset r => new Observation.Offset(r.Id, r.Point, r.From, r.To, ValueMetres(r), sigma, tool),
             Reading.Drop { Distance: { } distance } r => new Observation.DropDistance(r.Id, r.Point, distance.Metres),
             Reading.Drop { Dx: { } dx, Dy: { } dy } r => new Observation.DropShift(r.Id, r.Point, dx.Metres, dy.Metres),
+            Reading.Indirect r => IndirectDrops.Observed(r, reading.Sigma?.Metres, DropSigmaOf),
             _ => throw new UnreachableException(),
         };
     }
+
+    // A mark that is a point of its own carries its own drop error; here only what the way adds.
+    private double DropSigmaOf(string point) => _car.Frame.Point(point)?.DropSigma?.Metres ?? CommonPractice.DropMetres;
 
     private double SigmaMetres(Reading reading) =>
         (reading.Sigma ?? ToolOf(reading)?.Sigma)?.Metres ?? _spreads[(reading.Tool, IsBetweenMarks(reading))].Used.StandardDeviation;

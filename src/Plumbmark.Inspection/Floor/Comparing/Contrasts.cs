@@ -68,6 +68,9 @@ internal sealed class Contrasts
             ),
         ];
 
+    /// <summary>What a displacement of the frame's coordinates adds to each.</summary>
+    public double[] ChangesBy(double[] displacement) => [.. _all.Select(c => c.ChangeBy(displacement))];
+
     /// <summary>Their covariance, square metres.</summary>
     public double[,] Covariance()
     {

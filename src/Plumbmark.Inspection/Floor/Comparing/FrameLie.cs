@@ -57,6 +57,28 @@ internal sealed class FrameLie
         return sizes;
     }
 
+    /// <summary>How far the left side is up, as a slope, with its standard uncertainty; null when nothing tells.</summary>
+    public (double Slope, double U)? Roll()
+    {
+        const int RollParameter = 5;
+        var at = Array.IndexOf(_height.Parameters, RollParameter);
+        if (_height.Fit.Estimator is not { } estimator || at < 0)
+        {
+            return null;
+        }
+
+        var weights = new double[_frame.Values.Length];
+        for (var r = 0; r < _height.Rows.Length; r++)
+        {
+            foreach (var term in _contrasts.All[_height.Rows[r]].Terms)
+            {
+                weights[term.Coordinate] += estimator[at, r] * term.Factor;
+            }
+        }
+
+        return (Sizes()[RollParameter], Math.Sqrt(Math.Max(0, Quadratic(weights))));
+    }
+
     /// <summary>How much say a pair has in the centre line (0 to 1); null when it takes no part.</summary>
     public double? SayOfPair(int pair) => _plan.Say((false, pair));
 

@@ -5,7 +5,7 @@ internal static class DamageReport
 {
     private const double NearlyAsGood = 1.0 / 20; // of the best belief
 
-    private const double MostDoubt = 0.05; // belief in nothing at all, beyond which no damage is claimed: the 95 % of a verdict
+    private const double OddsToClaim = 19; // of the best explanation against nothing at all: the 95 to 5 of a verdict
 
     public static IReadOnlyList<DamageEstimate> Of(IReadOnlyList<DamageExplanation> explanations, LengthWords words)
     {
@@ -36,7 +36,9 @@ internal static class DamageReport
 
     /// <summary>Whether something, damage or not, must have happened for the readings to come out like this.</summary>
     public static bool IsClaimed(IReadOnlyList<DamageExplanation> explanations) =>
-        explanations.Count > 0 && explanations.Where(e => e.Parts.Count == 0).Sum(e => e.Probability) <= MostDoubt;
+        explanations.Count > 0
+        && explanations[0].Parts.Count > 0
+        && explanations[0].Probability >= OddsToClaim * explanations.Where(e => e.Parts.Count == 0).Sum(e => e.Probability);
 
     /// <summary>The displacements of the best explanation that move more than one place, when damage is claimed; empty otherwise.</summary>
     public static IReadOnlyList<double[]> MovesOf(IReadOnlyList<DamageExplanation> explanations) =>

@@ -33,6 +33,7 @@ internal sealed class FormComparison
     private readonly int[] _firstEffect;
     private readonly double _logCount;
     private readonly Dictionary<DamageForm, double> _logPlaces;
+    private double _bestSoFar = double.NegativeInfinity;
 
     private FormComparison(MeasuredFrame frame, Contrasts contrasts)
     {
@@ -45,7 +46,7 @@ internal sealed class FormComparison
         }
 
         _comparison = new GaussianComparison(contrasts.Values(), covariance, contrasts.Lies());
-        var columns = _shapes.SelectMany(s => s.Moves).Select(m => contrasts.All.Select(c => c.ChangeBy(m)).ToArray()).ToList();
+        var columns = _shapes.SelectMany(s => s.Moves).Select(contrasts.ChangesBy).ToList();
         _effects = _comparison.Effects(columns);
         _firstEffect = new int[_shapes.Count];
         for (var s = 1; s < _shapes.Count; s++)
@@ -69,6 +70,7 @@ internal sealed class FormComparison
         var tried = new List<Trial> { new([], [], [], 0) };
         var singles = Enumerable.Range(0, _shapes.Count).Select(s => Try(s)).OfType<Trial>().OrderByDescending(t => t.LogBelief).ToList();
         tried.AddRange(singles);
+        _bestSoFar = tried.Max(t => t.LogBelief);
         foreach (var first in singles.Take(FirstOfTwo))
         {
             foreach (var second in singles)
@@ -105,14 +107,21 @@ internal sealed class FormComparison
     private Trial? Try(params int[] shapes)
     {
         int[] effects = [.. shapes.SelectMany(EffectsOf)];
-        if (_effects.Fit(effects) is not { } fit)
+        double LogBelief(double drop) =>
+            (drop / 2) - (effects.Length * _logCount / 2) - shapes.Sum(s => _logPlaces.GetValueOrDefault(_shapes[s].Form));
+
+        // Most combinations are hopeless: they are left before their uncertainty is worked out.
+        if (
+            _effects.Explained(effects) is not { } drop
+            || LogBelief(drop) < _bestSoFar + Math.Log(WorthKeeping)
+            || _effects.Fit(effects) is not { } fit
+        )
         {
             return null;
         }
 
         var at = 0;
-        var places = 0.0;
-        var trial = new Trial(shapes, fit.Amounts, Rows(fit.Covariance), 0);
+        var trial = new Trial(shapes, fit.Amounts, Rows(fit.Covariance), LogBelief(drop));
         foreach (var shape in shapes)
         {
             var count = _shapes[shape].Moves.Length;
@@ -123,13 +132,10 @@ internal sealed class FormComparison
             }
 
             at += count;
-            places += _logPlaces[_shapes[shape].Form];
         }
 
-        return trial with
-        {
-            LogBelief = (fit.ChiSquareDrop / 2) - (effects.Length * _logCount / 2) - places,
-        };
+        _bestSoFar = shapes.Length > 1 ? Math.Max(_bestSoFar, trial.LogBelief) : _bestSoFar;
+        return trial;
     }
 
     private static double[][] Rows(double[,] matrix) =>

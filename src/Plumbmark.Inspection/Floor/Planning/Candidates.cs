@@ -2,6 +2,7 @@ using Plumbmark.Engine.Adjustment;
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor.Adjusting;
+using Plumbmark.Inspection.Floor.Verdicts;
 
 namespace Plumbmark.Inspection.Floor.Planning;
 
@@ -10,6 +11,7 @@ internal sealed class Candidates
 {
     private const int MostOfOneLength = 2; // a length read twice and agreeing is not worth a third walk
     private const int MostOfOneHeight = 4;
+    private const int MostPointsForAllLengths = 32;
     private const int MostDrops = 5; // beyond, the tape is the weaker part
 
     private readonly CarFile _car;
@@ -24,9 +26,11 @@ internal sealed class Candidates
     {
         var candidates = new Candidates(car, network);
         var points = car.Frame.Points.Where(IsDrawn).ToList();
+        var all = Enumerable.Range(0, points.Count).ToList();
         for (var i = 0; i < points.Count; i++)
         {
-            for (var j = i + 1; j < points.Count; j++)
+            // On a large frame only lengths to a point that matters: those between two others settle next to nothing.
+            foreach (var j in all.Skip(i + 1).Where(j => points.Count <= MostPointsForAllLengths || Roles.MustBeTrue(points, i, j)))
             {
                 candidates.AddLength(points[i], points[j]);
             }

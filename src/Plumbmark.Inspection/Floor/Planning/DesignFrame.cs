@@ -11,7 +11,11 @@ internal static class DesignFrame
     private const double OnlyDrawnMetres = 0.02;
 
     /// <summary>The frame of a design, lying along its own axes.</summary>
-    public static MeasuredFrame Of(IReadOnlyList<FramePoint> points, NetworkDesign design, NetworkFit? fit)
+    /// <param name="points">The frame's points.</param>
+    /// <param name="design">What is known.</param>
+    /// <param name="fit">Where the points are, as far as fitted.</param>
+    /// <param name="turnRadians">How it is to be turned, when that is known from another design of the same places.</param>
+    public static MeasuredFrame Of(IReadOnlyList<FramePoint> points, NetworkDesign design, NetworkFit? fit, double? turnRadians = null)
     {
         var coordinates = new List<(int Point, int Axis)>();
         var values = new List<double>();
@@ -45,7 +49,7 @@ internal static class DesignFrame
         }
 
         var frame = new MeasuredFrame(points, coordinates, [.. values], covariance) { IsOnlyDrawn = onlyDrawn };
-        return FramePlacing.InOwnAxes(frame, []);
+        return turnRadians is { } turn ? frame.Moved(turn, 0, 0) : FramePlacing.InOwnAxes(frame, []);
     }
 
     /// <summary>A weighted sum of the frame's coordinates as one of the design's, which lies as the readings were fitted and not along the frame.</summary>

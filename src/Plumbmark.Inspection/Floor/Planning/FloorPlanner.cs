@@ -17,6 +17,7 @@ public static class FloorPlanner
     /// <param name="options">Minutes per kind of reading.</param>
     public static MeasuringPlan For(CarFile car, Limits? limits = null, FloorOptions? options = null)
     {
+        car = KnownPoints.Only(car);
         var chosenLimits = limits ?? car.Frame.Limits ?? PracticeLimit.Usual.Limits;
         var solution = FrameSolution.Of(car);
         var planner = new ReadingPlanner(car, solution.Readings, solution.Fit, [], chosenLimits, options ?? FloorOptions.Default);

@@ -17,15 +17,17 @@ internal static class PlanTargets
     /// <param name="design">What is known.</param>
     /// <param name="fit">Where the points are, as far as fitted.</param>
     /// <param name="known">The checks as the readings so far have them.</param>
+    /// <param name="turnRadians">How the frame lies in the design.</param>
     public static IReadOnlyList<PlanTarget> Of(
         IReadOnlyList<FramePoint> points,
         Limits limits,
         NetworkDesign design,
         NetworkFit? fit,
-        IReadOnlyList<Check> known
+        IReadOnlyList<Check> known,
+        double turnRadians
     )
     {
-        var frame = DesignFrame.Of(points, design, fit);
+        var frame = DesignFrame.Of(points, design, fit, turnRadians);
         var contrasts = Contrasts.Of(frame);
         var targets = new List<PlanTarget>();
         var values = known.ToDictionary(c => c.Id, c => c.ValueMetres, StringComparer.Ordinal);
@@ -55,17 +57,17 @@ internal static class PlanTargets
 
         var comparison = new GaussianComparison(contrasts.Values(), contrasts.Covariance(), contrasts.Lies());
         var shapes = DamageShapes.Of(frame).Where(s => FrameBlindSpots.Forms.Contains(s.Form)).ToList();
-        var columns = shapes.Select(s => contrasts.All.Select(c => c.ChangeBy(s.Moves[0])).ToArray()).ToList();
-        var effects = comparison.Effects(columns);
+        var columns = shapes.ConvertAll(s => contrasts.ChangesBy(s.Moves[0]));
+        var uncertainties = columns.ConvertAll(c => comparison.UncertaintyAlone(c));
         foreach (var form in FrameBlindSpots.Forms)
         {
-            var seen = Enumerable.Range(0, shapes.Count).Where(i => shapes[i].Form == form && effects.IsSeen(i)).ToList();
+            var seen = Enumerable.Range(0, shapes.Count).Where(i => shapes[i].Form == form && double.IsFinite(uncertainties[i])).ToList();
             if (seen.Count == 0 || FrameBlindSpots.LimitOf(form, limits) is not { } limit)
             {
                 continue;
             }
 
-            var least = seen.MaxBy(effects.UncertaintyAlone);
+            var least = seen.MaxBy(i => uncertainties[i]);
             var weights = new double[frame.Values.Length];
             var ofValues = comparison.WeightsOf(columns[least])!;
             for (var r = 0; r < ofValues.Length; r++)

@@ -25,16 +25,30 @@ internal sealed class ReadingPlanner
     private readonly Limits _limits;
     private readonly NetworkFit? _fit;
     private readonly IReadOnlyList<Check> _known;
-    private readonly List<Candidate> _candidates;
+
+    // Like readings in the order in which they can be taken: a length is repeated only after its first.
+    private readonly List<Queue<Candidate>> _candidates;
     private readonly HashSet<string> _dropped;
+    private readonly double _turnRadians;
     private HashSet<string>? _reachable;
     private NetworkDesign _design;
 
-    public ReadingPlanner(CarFile car, FrameNetwork readings, NetworkFit? fit, IReadOnlyList<Check> known, Limits limits, FloorOptions options)
+    public ReadingPlanner(
+        CarFile car,
+        FrameNetwork readings,
+        NetworkFit? fit,
+        IReadOnlyList<Check> known,
+        Limits limits,
+        FloorOptions options
+    )
     {
         (_car, _fit, _known, _limits, _options) = (car, fit, known, limits, options);
         _design = NetworkDesign.Of(WithMarksAndTools(car, readings.Network), fit);
-        _candidates = [.. Candidates.Of(car, readings)];
+        _turnRadians = DesignFrame.Of(car.Frame.Points, _design, fit).TurnRadians;
+        _candidates =
+        [
+            .. Candidates.Of(car, readings).GroupBy(c => (c.From, c.To, c.Point, c.Kind == "drop")).Select(g => new Queue<Candidate>(g)),
+        ];
         _dropped = [.. car.StandingReadings.Where(r => r is Reading.Plan or Reading.Offset or Reading.Drop).SelectMany(r => r.Points)];
         _dropped.UnionWith(car.Frame.Points.Where(p => p.DropSigma is { } s && s == Engine.Lengths.Length.Zero).Select(p => p.Id));
     }
@@ -61,8 +75,8 @@ internal sealed class ReadingPlanner
     /// <summary>Looks only at what could be settled if every candidate were taken; the rest is named.</summary>
     public IReadOnlyList<string> LeaveOutOfReach()
     {
-        var all = _candidates.Aggregate(_design, (design, candidate) => design.With(candidate.Observation));
-        var targets = PlanTargets.Of(_car.Frame.Points, _limits, all, _fit, _known);
+        var all = _candidates.SelectMany(c => c).Aggregate(_design, (design, candidate) => design.With(candidate.Observation));
+        var targets = PlanTargets.Of(_car.Frame.Points, _limits, all, _fit, _known, _turnRadians);
         _reachable = [.. targets.Where(t => t.IsSettled).Select(t => t.Id)];
         return [.. targets.Where(t => !t.IsSettled).Select(t => t.Id)];
     }
@@ -81,7 +95,7 @@ internal sealed class ReadingPlanner
 
             chosen.Add(best);
             _design = _design.With(best.Candidate.Observation);
-            _candidates.Remove(best.Candidate);
+            _candidates.First(c => c.Count > 0 && c.Peek() == best.Candidate).Dequeue();
             _dropped.UnionWith(best.Candidate.Kind == "height" ? [] : best.Candidate.Points);
         }
 
@@ -120,12 +134,12 @@ internal sealed class ReadingPlanner
         return chosen;
     }
 
-    private IReadOnlyList<PlanTarget> Targets() => PlanTargets.Of(_car.Frame.Points, _limits, _design, _fit, _known);
+    private IReadOnlyList<PlanTarget> Targets() => PlanTargets.Of(_car.Frame.Points, _limits, _design, _fit, _known, _turnRadians);
 
     private PlannedReading? Best(IReadOnlyList<PlanTarget> targets)
     {
         var (best, bestScore) = ((Candidate?)null, 0.0);
-        foreach (var candidate in _candidates.Where(IsPossible).DistinctBy(c => (c.Kind, c.From, c.To, c.Point)))
+        foreach (var candidate in _candidates.Where(c => c.Count > 0).Select(c => c.Peek()).Where(IsPossible))
         {
             var score = Gain(candidate, targets) / MinutesOf(candidate);
             if (score > bestScore)
@@ -137,14 +151,8 @@ internal sealed class ReadingPlanner
         return best is null ? null : new PlannedReading(best, MinutesOf(best), SettledBy(best, targets));
     }
 
-    /// <summary>A length is repeated, and a drop hung again, only where there is a first.</summary>
-    private bool IsPossible(Candidate candidate) =>
-        candidate.Kind switch
-        {
-            "drop" => _dropped.Contains(candidate.Point!),
-            "repeat" => !_candidates.Exists(c => c.Kind == "plan" && c.From == candidate.From && c.To == candidate.To),
-            _ => true,
-        };
+    /// <summary>A drop is hung again only where there is a first.</summary>
+    private bool IsPossible(Candidate candidate) => candidate.Kind != "drop" || _dropped.Contains(candidate.Point!);
 
     private double Gain(Candidate candidate, IReadOnlyList<PlanTarget> targets)
     {

@@ -5,7 +5,7 @@ namespace Plumbmark.Inspection.Floor.Round;
 /// <summary>Puts what is to be measured into walking order: once round the frame for heights and drops, then from the front to the rear for lengths.</summary>
 public static class MeasuringRound
 {
-    /// <summary>A planned set of readings in walking order.</summary>
+    /// <summary>A planned set of readings in walking order; one that is planned twice is asked for twice.</summary>
     /// <remarks>Heights and drops go down the left side and up the right; lengths go from front to rear, and at the same place from left to right.</remarks>
     public static IReadOnlyList<RoundLine> Of(CarFile car, IEnumerable<NextReading> planned) =>
         InOrder(car, planned.Select(Line).OfType<RoundLine>());
@@ -18,7 +18,7 @@ public static class MeasuringRound
     public static IReadOnlyList<RoundLine> Usual(CarFile car)
     {
         var taken = car.StandingReadings.Select(KeyOf).ToHashSet(StringComparer.Ordinal);
-        return InOrder(car, UsualLines(car).Where(l => !taken.Contains(KeyOf(l))));
+        return InOrder(car, UsualLines(car).DistinctBy(KeyOf).Where(l => !taken.Contains(KeyOf(l))));
     }
 
     private static RoundLine? Line(NextReading next) =>
@@ -89,7 +89,7 @@ public static class MeasuringRound
     {
         var walk = new Walk(car);
         var ordered = lines.OrderBy(l => l.Kind).ThenBy(l => l.To is null ? walk.AroundFrom(l.From) : walk.FrontOf(l)).ThenBy(walk.RearOf);
-        return [.. ordered.DistinctBy(KeyOf).Select((l, i) => l with { Number = i + 1 })];
+        return [.. ordered.Select((l, i) => l with { Number = i + 1 })];
     }
 
     private static string KeyOf(RoundLine line) => line.To is { } to ? KeyOf(line.Kind, line.From, to) : $"{line.Kind} {line.From}";

@@ -51,17 +51,22 @@ internal static class FrameBlindSpots
         {
             if (LimitOf(form, limits) is { } limit)
             {
-                var seen = smallest.GetValueOrDefault(form, double.PositiveInfinity);
+                var (seen, hidesAlike) = smallest.GetValueOrDefault(form, (double.PositiveInfinity, false));
                 var name = form.ToString().ToLowerInvariant();
-                sight.Add(new BlindSpot(name, null, Finite(seen), limit, BlindSpotWords.Form(form)));
+                var words = hidesAlike ? BlindSpotWords.SagAlike : BlindSpotWords.Form(form);
+                sight.Add(new BlindSpot(name, null, Finite(seen), limit, words) { Direction = hidesAlike ? "alike" : null });
             }
         }
     }
 
     private static double? Finite(double metres) => double.IsFinite(metres) ? metres : null;
 
-    /// <summary>For each form the smallest amount seen where it shows least; a form that no reading touches is missing.</summary>
-    private static Dictionary<DamageForm, double> SmallestSeen(MeasuredFrame frame, Contrasts contrasts)
+    /// <summary>
+    /// For each form the smallest amount seen where it shows least, and whether it hides only where both sides share it alike; a form that no reading
+    /// touches is missing. Sag is the form that both rails commonly share: without the book's heights left against right cannot see it. The others are
+    /// by their nature different from side to side, and what both sides share of them is said beside the verdict.
+    /// </summary>
+    private static Dictionary<DamageForm, (double Seen, bool HidesAlike)> SmallestSeen(MeasuredFrame frame, Contrasts contrasts)
     {
         if (contrasts.All.Count == 0)
         {
@@ -70,12 +75,16 @@ internal static class FrameBlindSpots
 
         var comparison = new GaussianComparison(contrasts.Values(), contrasts.Covariance(), contrasts.Lies());
         var shapes = DamageShapes.Of(frame).Where(s => !s.IsLookAlike && s.Form != DamageForm.Point).ToList();
-        var effects = comparison.Effects([.. shapes.Select(s => contrasts.All.Select(c => c.ChangeBy(s.Moves[0])).ToArray())]);
         return shapes
-            .Select((shape, i) => (shape.Form, shape.IsSymmetric, Seen: Noticed * effects.UncertaintyAlone(i)))
-            .Where(s => !(s.IsSymmetric && double.IsInfinity(s.Seen)))
+            .Select(shape =>
+                (shape.Form, shape.IsSymmetric, Seen: Noticed * comparison.UncertaintyAlone(contrasts.ChangesBy(shape.Moves[0])))
+            )
+            .Where(s => s.Form == DamageForm.Sag || !(s.IsSymmetric && double.IsInfinity(s.Seen)))
             .GroupBy(s => s.Form)
-            .ToDictionary(g => g.Key, g => g.Max(s => s.Seen));
+            .ToDictionary(
+                g => g.Key,
+                g => (g.Max(s => s.Seen), double.IsInfinity(g.Max(s => s.Seen)) && g.All(s => s.IsSymmetric == double.IsInfinity(s.Seen)))
+            );
     }
 
     /// <summary>Every point that must be true needs checks across, along and in height that would notice the limit.</summary>

@@ -20,8 +20,17 @@ internal sealed record OverallCase(
     IReadOnlyList<NextReading> Next
 )
 {
-    /// <summary>The verdict: that of the believed readings, unless a doubt would change it.</summary>
-    public Verdict Verdict => Evaluation is { } e && Others.All(o => o == e.Verdict) ? e.Verdict : Verdict.CannotTellYet;
+    /// <summary>
+    /// The verdict: that of the believed readings, unless a doubt would change it. True must hold either way. Out needs only that no way says true:
+    /// with a contradiction left among the readings everything is unsure, and that does not speak for the frame.
+    /// </summary>
+    public Verdict Verdict =>
+        Evaluation?.Verdict switch
+        {
+            Verdict.True when Others.All(o => o == Verdict.True) => Verdict.True,
+            Verdict.Out when !Others.Contains(Verdict.True) => Verdict.Out,
+            _ => Verdict.CannotTellYet,
+        };
 
     /// <summary>The checks of the believed readings.</summary>
     public IReadOnlyList<Check> Checks => [.. (Evaluation?.Checks ?? []).Select(c => c.Check)];

@@ -7,6 +7,9 @@ internal static class BlindSpotWords
 {
     private const int MostPoints = 6; // named one by one; more are counted
 
+    public const string SagAlike =
+        "Both rails could sag alike beyond the limit without showing, because left is compared with right; the book's heights would show it.";
+
     public static string Form(DamageForm form) =>
         form switch
         {
@@ -26,7 +29,12 @@ internal static class BlindSpotWords
     /// <summary>All blind spots in a few sentences: forms in plan, forms in height, points.</summary>
     public static IEnumerable<string> Together(IReadOnlyList<BlindSpot> blind)
     {
-        var forms = blind.Where(b => b.Point is null).Select(b => b.Form).ToList();
+        if (blind.Any(b => b.Direction == "alike"))
+        {
+            yield return SagAlike;
+        }
+
+        var forms = blind.Where(b => b is { Point: null, Direction: not "alike" }).Select(b => b.Form).ToList();
         var inPlan = forms.Where(f => f is "sidesway" or "diamond" or "mash").ToList();
         if (inPlan.Count > 0)
         {

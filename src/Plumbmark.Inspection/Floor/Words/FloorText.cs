@@ -17,6 +17,7 @@ public static class FloorText
         text.Append($"{car.Car.Name}\n\n{answer.Overall.Headline}\n");
         Lines(text, "Why", answer.Overall.Why);
         Lines(text, "Doubted readings", answer.Suspects.Select(s => s.Sentence));
+        Lines(text, "Before you believe it", answer.LookAlikes.Select(a => a.Sentence));
         Lines(text, "What it looks like", answer.Damage.Select(d => d.Sentence));
         Lines(text, "Side against side", answer.Comparisons.Select(c => c.Sentence));
         Lines(text, "Measure next", answer.Next.Select(n => n.Sentence));

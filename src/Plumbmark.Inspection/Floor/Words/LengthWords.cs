@@ -14,11 +14,12 @@ internal sealed class LengthWords
     /// <summary>The finest division among the tools that measure lengths; the usual tape's when none is told.</summary>
     public static LengthWords For(CarFile car)
     {
-        var usual = car.Units == LengthUnit.Inch ? Length.FromFraction(Rational.Of(1, 16), LengthUnit.Inch) : Length.FromMillimetres(1);
-        var told = car.Tools.Where(t => t.Kind != ToolKind.Caliper && t.Division is not null).Select(t => t.Division!.Value).ToList();
         var limits = new[] { car.Frame.Limits?.Mirror, car.Frame.Limits?.Height, car.Frame.Limits?.Point };
-        return new LengthWords(LengthDisplay.For(car.Units, told.Count > 0 ? told.Min() : usual), [.. limits.OfType<Length>()]);
+        return new LengthWords(ShownLengths.Of(car), [.. limits.OfType<Length>()]);
     }
+
+    /// <summary>What cannot be shown.</summary>
+    public double DivisionMetres => _display.Division.Metres;
 
     /// <summary>A length with its unit.</summary>
     public string Of(double metres) => _display.Text(metres);

@@ -17,9 +17,11 @@ public class BlunderSearchTests
         [.. Frames.PlanLengths(s_truth, Sigma, 1.7, random), .. Frames.Heights(s_truth, Sigma, random)];
 
     private static NetworkFit Fit(IEnumerable<Observation> readings) =>
-        Assert.IsType<NetworkOutcome.Adjusted>(
-            NetworkAdjustment.Solve(new Network(Frames.Sketched(s_truth, dropSigma: DropSigma), readings, null, Frames.Pairs(s_truth)))
-        ).Fit;
+        Assert
+            .IsType<NetworkOutcome.Adjusted>(
+                NetworkAdjustment.Solve(new Network(Frames.Sketched(s_truth, dropSigma: DropSigma), readings, null, Frames.Pairs(s_truth)))
+            )
+            .Fit;
 
     private static Doubted Named(IEnumerable<Observation> readings, BlunderHints? hints = null) =>
         Assert.Single(Assert.IsType<BlunderOutcome.Named>(BlunderSearch.Of(Fit(readings), hints)).Best.Doubted);
@@ -71,7 +73,12 @@ public class BlunderSearchTests
         var readings = With(o => o with { ValueMetres = swapped.Metres }, id);
         var hints = new BlunderHints
         {
-            Meanings = [.. LengthSlips.Of(swapped).Select(s => new Alternative(s.Kind, readings.Single(o => o.Id == id) with { ValueMetres = s.Believed.Metres }))],
+            Meanings =
+            [
+                .. LengthSlips
+                    .Of(swapped)
+                    .Select(s => new Alternative(s.Kind, readings.Single(o => o.Id == id) with { ValueMetres = s.Believed.Metres })),
+            ],
         };
         var doubted = Named(readings, hints);
         Assert.Equal((id, BlunderKind.DigitsSwapped), (doubted.ReadingId, doubted.Kind));
@@ -95,10 +102,25 @@ public class BlunderSearchTests
     public void TwoRowsExchanged_AreNamedTogether()
     {
         var readings = Honest(new Random(5));
-        var (a, b) = (readings.FindIndex(o => o is PlanDistance { From: "A.L", To: "B.R" }), readings.FindIndex(o => o is PlanDistance { From: "B.L", To: "C.L" }));
-        (readings[a], readings[b]) = (readings[a] with { ValueMetres = readings[b].ValueMetres }, readings[b] with { ValueMetres = readings[a].ValueMetres });
+        var (a, b) = (
+            readings.FindIndex(o => o is PlanDistance { From: "A.L", To: "B.R" }),
+            readings.FindIndex(o => o is PlanDistance { From: "B.L", To: "C.L" })
+        );
+        (readings[a], readings[b]) = (
+            readings[a] with
+            {
+                ValueMetres = readings[b].ValueMetres,
+            },
+            readings[b] with
+            {
+                ValueMetres = readings[a].ValueMetres,
+            }
+        );
         var best = Assert.IsType<BlunderOutcome.Named>(BlunderSearch.Of(Fit(readings))).Best;
-        Assert.Equal([readings[a].Id, readings[b].Id], best.Doubted.Select(d => d.ReadingId!).Order(StringComparer.Ordinal).OrderBy(i => i == readings[b].Id));
+        Assert.Equal(
+            [readings[a].Id, readings[b].Id],
+            best.Doubted.Select(d => d.ReadingId!).Order(StringComparer.Ordinal).OrderBy(i => i == readings[b].Id)
+        );
         Assert.All(best.Doubted, d => Assert.Equal(BlunderKind.RowsSwapped, d.Kind));
     }
 
@@ -122,7 +144,11 @@ public class BlunderSearchTests
     {
         // A tower half a metre above the rails: point to point and plan differ by a hand's breadth.
         var truth = s_truth.Select(p => p.Id == "A.L" ? p with { Z = p.Z + 0.5 } : p).ToList();
-        List<Observation> readings = [.. Frames.PlanLengths(truth, Sigma, 1.7, new Random(1)), .. Frames.Heights(truth, Sigma, new Random(2))];
+        List<Observation> readings =
+        [
+            .. Frames.PlanLengths(truth, Sigma, 1.7, new Random(1)),
+            .. Frames.Heights(truth, Sigma, new Random(2)),
+        ];
         var index = readings.FindIndex(o => o is PlanDistance { From: "A.L", To: "B.R" });
         var direct = Frames.DirectLengths(truth, Sigma, 1.7, new Random(4)).Single(o => o is { From: "A.L", To: "B.R" });
         readings[index] = readings[index] with { ValueMetres = direct.ValueMetres };
@@ -184,10 +210,22 @@ public class BlunderSearchTests
     [Fact]
     public void AFixedPlaceThatIsWrong_IsNamedAmongThree()
     {
-        NetworkPoint Held(Frames.Truth p, double error = 0) => new(p.Id) { X = new Coordinate.Fixed(p.X + error), Y = new Coordinate.Fixed(p.Y), Z = new Coordinate.Fixed(p.Z) };
+        NetworkPoint Held(Frames.Truth p, double error = 0) =>
+            new(p.Id)
+            {
+                X = new Coordinate.Fixed(p.X + error),
+                Y = new Coordinate.Fixed(p.Y),
+                Z = new Coordinate.Fixed(p.Z),
+            };
         var held = new[] { s_truth[0], s_truth[1], s_truth[8], s_truth[9] };
-        var points = s_truth.Select(p => held.Contains(p) ? Held(p, p == s_truth[8] ? 0.02 : 0) : new NetworkPoint(p.Id) { SketchXMetres = p.X, SketchYMetres = p.Y });
-        var fit = Assert.IsType<NetworkOutcome.Adjusted>(NetworkAdjustment.Solve(new Network(points, Frames.PlanLengths(s_truth, Sigma, 1.7, new Random(1))))).Fit;
+        var points = s_truth.Select(p =>
+            held.Contains(p) ? Held(p, p == s_truth[8] ? 0.02 : 0) : new NetworkPoint(p.Id) { SketchXMetres = p.X, SketchYMetres = p.Y }
+        );
+        var fit = Assert
+            .IsType<NetworkOutcome.Adjusted>(
+                NetworkAdjustment.Solve(new Network(points, Frames.PlanLengths(s_truth, Sigma, 1.7, new Random(1))))
+            )
+            .Fit;
         var doubted = Assert.Single(Assert.IsType<BlunderOutcome.Named>(BlunderSearch.Of(fit)).Best.Doubted);
         Assert.Equal((s_truth[8].Id, BlunderKind.PointOff), (doubted.Point, doubted.Kind));
         Assert.Equal(0.02, doubted.SizeMetres, 0.003);
@@ -216,7 +254,15 @@ public class BlunderSearchTests
             lengths.Select(l => new PlanDistance($"{l.Item1}-{l.Item2}", l.Item1, l.Item2, l.Item3, 0.01))
         );
         var outcome = BlunderSearch.Of(Assert.IsType<NetworkOutcome.Adjusted>(NetworkAdjustment.Solve(network)).Fit);
-        Assert.Equal(5, Assert.IsType<BlunderOutcome.ProvableNotLocatable>(outcome).Candidates.SelectMany(c => c.Doubted).Select(d => d.ReadingId).Distinct().Count());
+        Assert.Equal(
+            5,
+            Assert
+                .IsType<BlunderOutcome.ProvableNotLocatable>(outcome)
+                .Candidates.SelectMany(c => c.Doubted)
+                .Select(d => d.ReadingId)
+                .Distinct()
+                .Count()
+        );
     }
 
     [Fact]

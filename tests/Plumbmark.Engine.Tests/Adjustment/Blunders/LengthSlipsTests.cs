@@ -10,7 +10,9 @@ public class LengthSlipsTests
         LengthText.Read(text, unit).Match(l => l, r => throw new InvalidOperationException(r.Sentence));
 
     private static IEnumerable<(BlunderKind, double)> Slips(string text, LengthUnit unit) =>
-        LengthSlips.Of(Typed(text, unit)).Select(s => (s.Kind, Math.Round(unit == LengthUnit.Inch ? s.Believed.Inches : s.Believed.Millimetres, 6)));
+        LengthSlips
+            .Of(Typed(text, unit))
+            .Select(s => (s.Kind, Math.Round(unit == LengthUnit.Inch ? s.Believed.Inches : s.Believed.Millimetres, 6)));
 
     [Fact]
     public void WholeInchesAndAFraction() =>

@@ -76,11 +76,12 @@ public sealed class MeasuringRoundTests
             new("drop", null, null, "A.R", [], 1.5, ""),
             new("plan", "A.L", "B.R", null, [], 1.5, ""),
             new("height", null, null, "C.L", [], 1.5, ""),
+            new("drop", null, null, "A.R", [], 1.5, ""),
         ];
         var round = MeasuringRound.Of(s_car, planned);
-        Assert.Equal([1, 2, 3, 4], round.Select(l => l.Number));
-        Assert.Equal([RoundKind.Height, RoundKind.Drop, RoundKind.Plan, RoundKind.Plan], round.Select(l => l.Kind));
-        Assert.Equal("A.L", round[2].From);
+        Assert.Equal([1, 2, 3, 4, 5], round.Select(l => l.Number)); // what is planned twice is asked for twice
+        Assert.Equal([RoundKind.Height, RoundKind.Drop, RoundKind.Drop, RoundKind.Plan, RoundKind.Plan], round.Select(l => l.Kind));
+        Assert.Equal("A.L", round[3].From);
     }
 
     [Fact]

@@ -1,0 +1,194 @@
+using Plumbmark.Drawing.Pictures;
+using Plumbmark.Drawing.Sheets.Pages;
+using Plumbmark.Inspection.Bench;
+using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Floor;
+
+namespace Plumbmark.Drawing.Sheets;
+
+/// <summary>The loose parts on paper: for each what to do, why, what was measured against what, and what it may be.</summary>
+public static class PartsSheet
+{
+    /// <summary>The sheet as PDF.</summary>
+    public static byte[] Pdf(CarFile car, BenchAnswer answer, SheetOptions options) =>
+        new SheetDocument("Parts sheet", SheetWords.SubjectOf(car, options), options, [.. Blocks(car, answer)]).Pdf();
+
+    private static IEnumerable<Block> Blocks(CarFile car, BenchAnswer answer)
+    {
+        yield return new SpaceBlock(4);
+        yield return new TextBlock(answer.Headline, PageType.Strong);
+        if (answer.Parts.Count > 1)
+        {
+            yield return Overview(answer);
+        }
+
+        var text = new BenchText(car.Units);
+        foreach (var block in answer.Parts.SelectMany(p => PartBlocks(text, p)))
+        {
+            yield return block;
+        }
+
+        var reminders = answer.Parts.SelectMany(p => p.Reminders).Distinct(StringComparer.Ordinal).ToList();
+        foreach (var block in SheetWords.CautionBlocks(reminders.Count > 0 ? reminders : Cautions.Parts))
+        {
+            yield return block;
+        }
+    }
+
+    private static TableBlock Overview(BenchAnswer answer) =>
+        new(
+            [new("Part", 2), new("What to do", 1), new("As measured", 1), new("Type", 2)],
+            [
+                .. answer.Parts.Select(p =>
+                    (IReadOnlyList<TableCell>)
+                        [
+                            new TableCell(Capital(PartWords.Title(p.Part)), PageType.CellStrong),
+                            new TableCell(DispositionWord.For(p.Disposition), PageType.CellStrong),
+                            new TableCell(VerdictWord.For(p.Verdict), SheetWords.LetteringFor(p.Verdict)),
+                            new TableCell(TypeWords(p)),
+                        ]
+                ),
+            ]
+        );
+
+    private static IEnumerable<Block> PartBlocks(BenchText text, PartAnswer part)
+    {
+        yield return TextBlock.Heading($"{Capital(PartWords.Title(part.Part))}: {DispositionWord.For(part.Disposition)}");
+        yield return new TextBlock(Tag(part.Part), PageType.Small, staysWithNext: true);
+        foreach (var reason in part.Reasons)
+        {
+            yield return new TextBlock(reason, PageType.Body, "•", below: 1);
+        }
+
+        if (TypeOdds(part) is { } odds)
+        {
+            yield return new TextBlock(odds, PageType.Body, "•", below: 2);
+        }
+
+        if (part.Dimensions.Count > 0)
+        {
+            yield return Dimensions(text, part.Dimensions);
+        }
+
+        foreach (var lacking in part.Wanting)
+        {
+            yield return new TextBlock(lacking, PageType.Small, "•", below: 1);
+        }
+
+        if (part.MeasureNext.Count > 0)
+        {
+            yield return new TextBlock($"Measure next: {string.Join(" ", part.MeasureNext)}", PageType.Body);
+        }
+
+        yield return new SpaceBlock(5);
+    }
+
+    private static TableBlock Dimensions(BenchText text, IReadOnlyList<DimensionAnswer> dimensions)
+    {
+        TableColumn[] columns =
+        [
+            new("Dimension", 2),
+            new("Measured", 1.1, IsRight: true),
+            new("Sure to", 0.9, IsRight: true),
+            new("Against", 1.5),
+            new("Off by", 1, IsRight: true),
+            new("Limit", 1.5),
+            new("Verdict", 1.5),
+        ];
+        return new TableBlock(columns, [.. dimensions.SelectMany(d => Rows(text, d))], padding: 0.9);
+    }
+
+    private static IEnumerable<IReadOnlyList<TableCell>> Rows(BenchText text, DimensionAnswer dimension)
+    {
+        var value = dimension.Value;
+        var name = new TableCell(DimensionWords.Capital(value.Dimension));
+        var measured = new TableCell(text.Value(value.Quantity, value.Si, value.U));
+        var sure = new TableCell(text.PlusMinus(value.Quantity, value.U));
+        if (dimension.Comparisons.Count == 0)
+        {
+            yield return
+            [
+                name,
+                measured,
+                sure,
+                new TableCell("nothing yet", PageType.Small),
+                TableCell.Empty,
+                TableCell.Empty,
+                TableCell.Empty,
+            ];
+        }
+
+        for (var i = 0; i < dimension.Comparisons.Count; i++)
+        {
+            var c = dimension.Comparisons[i];
+            var isFirst = i == 0;
+            yield return
+            [
+                isFirst ? name : TableCell.Empty,
+                isFirst ? measured : TableCell.Empty,
+                isFirst ? sure : TableCell.Empty,
+                new TableCell(Against(c)),
+                new TableCell(c.Against == ComparedWith.Itself ? "" : text.Signed(value.Quantity, c.Deviation, c.U)),
+                new TableCell(
+                    c.Limit is { } limit
+                        ? $"{text.Value(value.Quantity, limit.Si, Math.Min(limit.Si / 10, c.U))} ({SheetWords.For(limit.Source)})"
+                        : "not known"
+                ),
+                c.PutDownTo is { } other
+                    ? new TableCell([
+                        (SheetWords.For(c.Verdict), SheetWords.LetteringFor(c.Verdict)),
+                        ($"put down to {other}", PageType.Small),
+                    ])
+                    : new TableCell(SheetWords.For(c.Verdict), SheetWords.LetteringFor(c.Verdict)),
+            ];
+        }
+    }
+
+    private static string Against(Comparison comparison) =>
+        comparison.Against switch
+        {
+            ComparedWith.Book => $"book: {comparison.Reference}",
+            ComparedWith.Mirror => $"other side: {comparison.Reference}",
+            ComparedWith.Itself => "itself",
+            _ => throw new System.Diagnostics.UnreachableException(),
+        };
+
+    /// <summary>What stands on the tag of the part: kind, make, numbers, what was seen, crack test, source.</summary>
+    private static string Tag(Part part)
+    {
+        List<string> parts = [PartWords.For(part.Kind), PartWords.For(part.Make)];
+        parts.AddRange(part.Card.Numbers.Select(n => $"number {n.Text}"));
+        parts.AddRange(part.Conditions.Select(PartWords.For));
+        parts.Add(PartWords.For(part.CrackTest));
+        if (part.Card.Source is { } source)
+        {
+            parts.Add($"source: {source.TrimEnd('.')}");
+        }
+
+        return string.Join("; ", parts);
+    }
+
+    private static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
+
+    private static string TypeWords(PartAnswer part) =>
+        part.Variant is null or { Compared: 0 } ? "nothing to compare with"
+        : part.Variant.Type is not { } type ? "not recognised"
+        : part.IsRightForThisCar switch
+        {
+            true => $"{type.Variant.Name}, as this car had",
+            false => $"{type.Variant.Name}, not this car's",
+            null => type.Variant.Name,
+        };
+
+    private static string? TypeOdds(PartAnswer part)
+    {
+        if (part.Variant is not { Compared: > 0 } variant)
+        {
+            return null;
+        }
+
+        var odds = variant.Odds.Select(o => $"{o.Variant.Name} {DimensionWords.Chance(o.Straight)}");
+        var decided = variant.DecidedBy is { } dimension ? $"; decided by {DimensionWords.Name(dimension)}" : "";
+        return $"Which type: {string.Join(", ", odds)}; none of these, or bent, {DimensionWords.Chance(variant.NoneOrBent)}{decided}. Evidence, not proof.";
+    }
+}

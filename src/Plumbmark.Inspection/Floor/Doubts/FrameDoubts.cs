@@ -1,0 +1,85 @@
+using Plumbmark.Engine.Adjustment;
+using Plumbmark.Engine.Adjustment.Blunders;
+using Plumbmark.Engine.Lengths;
+using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Floor.Measured;
+
+namespace Plumbmark.Inspection.Floor.Doubts;
+
+/// <summary>What the readings make doubtful, and what they say without it. Nothing is dropped: the fit of all readings stays beside it.</summary>
+/// <param name="Explanations">What is doubted; empty when nothing is. Several when it cannot be told which of them is wrong.</param>
+/// <param name="IsLocated">Whether the first explanation is much likelier than any other.</param>
+/// <param name="Believed">The fit without what is doubted; the fit of all readings when nothing is, or when it cannot be told what.</param>
+/// <param name="Others">The fits that hold if the doubt is wrong, or if another candidate is the wrong one.</param>
+internal sealed record FrameDoubts(
+    IReadOnlyList<Explanation> Explanations,
+    bool IsLocated,
+    NetworkFit? Believed,
+    IReadOnlyList<NetworkFit> Others
+)
+{
+    private const int MostCandidates = 4; // more than a person measures again before looking at the answer
+
+    public static FrameDoubts Of(CarFile car, FrameSolution solution)
+    {
+        if (solution.Fit is not { } fit)
+        {
+            return new FrameDoubts([], false, null, []);
+        }
+
+        return BlunderSearch
+            .Of(fit, Slips(car, solution.Network))
+            .Match(
+                nothingDoubted: _ => new FrameDoubts([], false, fit, []),
+                named: o => new FrameDoubts([o.Best], true, Without(solution.Network, o.Best) ?? fit, [fit]),
+                provableNotLocatable: o => Tied(solution.Network, fit, [.. o.Candidates.Take(MostCandidates)]),
+                unexplained: _ => new FrameDoubts([], false, fit, [])
+            );
+    }
+
+    private static FrameDoubts Tied(Network network, NetworkFit fit, IReadOnlyList<Explanation> candidates) =>
+        new(candidates, false, fit, [.. candidates.Select(c => Without(network, c)).OfType<NetworkFit>()]);
+
+    /// <summary>The fit without the doubted readings; of a doubted point, without every reading that touches its mark.</summary>
+    private static NetworkFit? Without(Network network, Explanation explanation)
+    {
+        var readings = explanation.Doubted.Select(d => d.ReadingId).OfType<string>().ToHashSet(StringComparer.Ordinal);
+        var points = explanation.Doubted.Select(d => d.Point).OfType<string>().ToHashSet(StringComparer.Ordinal);
+        var left = network.Observations.Where(o => !readings.Contains(o.Id) && !TouchesMark(o, points));
+        return NetworkAdjustment.Solve(new Network(network.Points, left, network.Tools, network.MirrorPairs)).FitOrNull;
+    }
+
+    private static bool TouchesMark(Observation observation, HashSet<string> points) =>
+        observation switch
+        {
+            Observation.PlanDistance o => points.Contains(o.From) || points.Contains(o.To),
+            Observation.Offset o => points.Contains(o.Point) || points.Contains(o.From) || points.Contains(o.To),
+            Observation.DropShift o => points.Contains(o.Point),
+            Observation.DropDistance o => points.Contains(o.Point),
+            _ => false,
+        };
+
+    /// <summary>What each length may have been meant to be, by the text as typed.</summary>
+    private static IEnumerable<Alternative> Slips(CarFile car, Network network)
+    {
+        var observed = network.Observations.ToDictionary(o => o.Id, StringComparer.Ordinal);
+        return from reading in car.StandingReadings
+            let typed = Typed(reading)
+            where typed is not null
+            from slip in LengthSlips.Of(typed.Value)
+            let meant = (slip.Believed - (reading.StartAt ?? Length.Zero)).Metres
+            where meant > 0 || reading is not (Reading.Plan or Reading.Direct)
+            select new Alternative(slip.Kind, observed[reading.Id] with { ValueMetres = meant });
+    }
+
+    private static Length? Typed(Reading reading) =>
+        reading switch
+        {
+            Reading.Plan r => r.Value,
+            Reading.Direct r => r.Value,
+            Reading.Height r => r.Value,
+            Reading.Rise r => r.Value,
+            Reading.Offset r => r.Value,
+            _ => null,
+        };
+}

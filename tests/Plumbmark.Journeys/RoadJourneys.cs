@@ -1,0 +1,96 @@
+using Microsoft.Playwright;
+using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Demo;
+
+namespace Plumbmark.Journeys;
+
+/// <summary>What the wheels will do, in a real browser on a phone, and the same from the command line.</summary>
+public sealed class RoadJourneys(Browser browser)
+{
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public async Task EveryPage_IsFitToUse(bool dark)
+    {
+        await using var app = await AppProcess.Start();
+        var page = await browser.Open(app, dark: dark);
+        foreach (
+            var path in new[]
+            {
+                "road",
+                "road/trials",
+                "road/front",
+                "road/rear",
+                "road/rear?kind=trailingArms",
+                "road/figures",
+                "road/adjusters",
+                "road/findings?part=Stub",
+                "road/findings/p1/withdrawal",
+                "road/wheels?kind=stringGaps",
+                "road/wheels?kind=swing",
+            }
+        )
+        {
+            // In the dark only what has pictures and what has the most fields.
+            if (dark && path is not ("road" or "road/wheels?kind=stringGaps"))
+            {
+                continue;
+            }
+
+            await page.GotoAsync($"/cars/1/{path}");
+            await page.IsFitToUse();
+            await page.Picture(
+                $"{(dark ? "dark" : "light")}-{path.Split('?')[0].Replace('/', '-')}{path.Split('=')[^1].Replace('/', '-')}"
+            );
+        }
+    }
+
+    [Fact]
+    public async Task ACamberIsRead_WithoutScript_AndStandsInTheAnswer()
+    {
+        await using var app = await AppProcess.Start();
+        var page = await browser.Open(app, script: false);
+        await page.GotoAsync("/cars/1/road");
+        await page.ClickAsync("text=Read the wheels");
+        await page.ClickAsync("text=Camber, plumb line");
+        await page.SelectOptionAsync("#f-wheel", "FR");
+        await page.FillAsync("#f-top", "1");
+        await page.FillAsync("#f-bottom", "1 1/4");
+        await page.FillAsync("#f-span", "15");
+        await page.ClickAsync("text=Keep reading");
+        await Assertions.Expect(page.Locator("main")).ToContainTextAsync("front right camber");
+        await Assertions.Expect(page.Locator("#wheel-w1")).ToContainTextAsync("front right, plumb line, top 1, bottom 1 1/4 over 15");
+        await page.Picture("road-read");
+    }
+
+    [Fact]
+    public async Task WrongAngle_IsToldBesideItsField()
+    {
+        await using var app = await AppProcess.Start();
+        var page = await browser.Open(app);
+        await page.GotoAsync("/cars/1/road/wheels?kind=level");
+        await page.FillAsync("#f-camber", "1,5");
+        await page.ClickAsync("text=Keep reading");
+        await Assertions.Expect(page.Locator("#f-camber-fault")).ToContainTextAsync("1°30'");
+        await Assertions.Expect(page.Locator("#f-camber")).ToHaveValueAsync("1,5");
+        await page.IsFitToUse();
+    }
+
+    [Theory]
+    [InlineData(DemoRoad.Fault.None, 0)]
+    [InlineData(DemoRoad.Fault.BentMount, 10)]
+    [InlineData(DemoRoad.Fault.WrongLever, 10)]
+    [InlineData(DemoRoad.Fault.HarmlessEighth, 0)]
+    public async Task RoadVerb_EndsWithTheVerdict(DemoRoad.Fault fault, int code)
+    {
+        var folder = Directory.CreateTempSubdirectory("plumbmark-road-").FullName;
+        var file = Path.Combine(folder, "car.json");
+        await File.WriteAllBytesAsync(file, CarFileWriter.Write(DemoRoad.Car(fault)), TestContext.Current.CancellationToken);
+        var run = await AppProcess.Run(folder, "road", file, "--json");
+        Assert.Equal(code, run.Code);
+        using var json = System.Text.Json.JsonDocument.Parse(run.Results);
+        Assert.Equal(code == 0 ? "true" : "out", json.RootElement.GetProperty("overall").GetProperty("verdict").GetString());
+        Assert.Empty(run.Remarks);
+        Directory.Delete(folder, recursive: true);
+    }
+}

@@ -1,0 +1,143 @@
+using System.Text.Json;
+using Microsoft.Playwright;
+using Plumbmark.Engine.Lengths;
+using UglyToad.PdfPig;
+
+namespace Plumbmark.Journeys;
+
+/// <summary>Sheets and files from the command line and from the page: the same numbers everywhere, the same bytes for the same car.</summary>
+public sealed class SheetJourneys(Browser browser)
+{
+    private static readonly string[] s_sheets = ["frame", "workshop", "form", "parts", "press", "road"];
+
+    private static async Task<string> DemoFolder()
+    {
+        var folder = Directory.CreateTempSubdirectory("plumbmark-sheets-").FullName;
+        var (code, results, remarks) = await AppProcess.Run(folder, "demo");
+        Assert.True(code == 0, remarks);
+        await File.WriteAllTextAsync(Path.Combine(folder, "car.json"), results);
+        return folder;
+    }
+
+    private static string TextOf(byte[] pdf)
+    {
+        using var document = PdfDocument.Open(pdf);
+        return string.Join(' ', document.GetPages().SelectMany(p => p.GetWords()).Select(w => w.Text));
+    }
+
+    [Fact]
+    public async Task Verb_EverySheet_IsTheSamePdfTwice()
+    {
+        var folder = await DemoFolder();
+        foreach (var kind in s_sheets)
+        {
+            foreach (var name in new[] { "one.pdf", "two.pdf" })
+            {
+                var (code, _, remarks) = await AppProcess.Run(folder, "sheet", kind, "car.json", "-o", name, "--date", "2026-05-31");
+                Assert.True(code == 0, $"{kind}: {remarks}");
+            }
+
+            var one = await File.ReadAllBytesAsync(Path.Combine(folder, "one.pdf"));
+            Assert.Equal(one, await File.ReadAllBytesAsync(Path.Combine(folder, "two.pdf")));
+            Assert.Contains("2026-05-31", TextOf(one), StringComparison.Ordinal);
+        }
+
+        Directory.Delete(folder, recursive: true);
+    }
+
+    [Fact]
+    public async Task FrameSheet_SaysWhatCheckSays()
+    {
+        var folder = await DemoFolder();
+        var (_, json, _) = await AppProcess.Run(folder, "check", "car.json", "--json");
+        await AppProcess.Run(folder, "sheet", "frame", "car.json", "-o", "frame.pdf");
+        var text = TextOf(await File.ReadAllBytesAsync(Path.Combine(folder, "frame.pdf")));
+        var answer = JsonDocument.Parse(json).RootElement;
+        Assert.Contains(answer.GetProperty("overall").GetProperty("verdict").GetString()!, text, StringComparison.Ordinal);
+        // The demo's finest tool for a frame reads 1/32 in.
+        var display = new LengthDisplay(Length.FromFraction(0, 1, 32, LengthUnit.Inch));
+        var pairs = answer
+            .GetProperty("pairs")
+            .EnumerateArray()
+            .Where(p => p.GetProperty("sideShift").ValueKind == JsonValueKind.Number)
+            .ToList();
+        Assert.True(pairs.Count >= 4);
+        foreach (var pair in pairs)
+        {
+            var shift = display.Number(Math.Abs(pair.GetProperty("sideShift").GetDouble()) / 1000);
+            Assert.Contains(shift, text, StringComparison.Ordinal);
+        }
+
+        Directory.Delete(folder, recursive: true);
+    }
+
+    [Fact]
+    public async Task Readings_ExtractedAndAddedToAnEmptyCar_AreTheSameReadings()
+    {
+        var folder = await DemoFolder();
+        Assert.Equal(0, (await AppProcess.Run(folder, "extract", "readings", "car.json", "-o", "readings.csv")).Code);
+        var car = System.Text.Json.Nodes.JsonNode.Parse(await File.ReadAllTextAsync(Path.Combine(folder, "car.json")))!;
+        var readings = car["readings"]!.ToJsonString();
+        car.AsObject().Remove("readings");
+        await File.WriteAllTextAsync(Path.Combine(folder, "empty.json"), car.ToJsonString());
+        var (code, _, remarks) = await AppProcess.Run(folder, "add-readings", "empty.json", "readings.csv", "-o", "again.json");
+        Assert.True(code == 0, remarks);
+        var again = System.Text.Json.Nodes.JsonNode.Parse(await File.ReadAllTextAsync(Path.Combine(folder, "again.json")))!;
+        Assert.Equal(readings, again["readings"]!.ToJsonString());
+        Directory.Delete(folder, recursive: true);
+    }
+
+    [Fact]
+    public async Task Backup_RestoredElsewhere_IsTheSameShed()
+    {
+        var folder = await DemoFolder();
+        Assert.Equal(0, (await AppProcess.Run(folder, "import", "car.json", "--data", "here.db")).Code);
+        Assert.Equal(0, (await AppProcess.Run(folder, "backup", "-o", "all.backup", "--data", "here.db")).Code);
+        var (code, _, remarks) = await AppProcess.Run(folder, "restore", "all.backup", "--data", "there.db");
+        Assert.True(code == 0, remarks);
+        var (_, here, _) = await AppProcess.Run(folder, "export", "1", "--data", "here.db");
+        var (_, there, _) = await AppProcess.Run(folder, "export", "1", "--data", "there.db");
+        Assert.NotEmpty(here);
+        Assert.Equal(here, there);
+        Assert.Equal(2, (await AppProcess.Run(folder, "restore", "car.json", "--data", "there.db")).Code);
+        Directory.Delete(folder, recursive: true);
+    }
+
+    [Theory]
+    [InlineData(2, "sheet", "frame", "missing.json", "-o", "x.pdf")]
+    [InlineData(64, "sheet", "nonsense", "car.json", "-o", "x.pdf")]
+    [InlineData(64, "sheet", "before-after", "car.json", "-o", "x.pdf")]
+    [InlineData(64, "sheet", "frame", "car.json", "-o", "x.pdf", "--date", "yesterday")]
+    [InlineData(64, "extract", "nonsense", "car.json", "-o", "x.csv")]
+    [InlineData(2, "sheet", "frame", "car.json", "-o", "no-such-folder/x.pdf")]
+    public async Task Verb_Wrong_SaysSoAndEndsAsTold(int expected, params string[] arguments)
+    {
+        var folder = Directory.CreateTempSubdirectory("plumbmark-sheets-").FullName;
+        await File.WriteAllTextAsync(Path.Combine(folder, "car.json"), """{ "format": "plumbmark-car", "version": 1, "units": "in" }""");
+        var (code, _, remarks) = await AppProcess.Run(folder, arguments);
+        Assert.Equal(expected, code);
+        Assert.NotEmpty(remarks);
+        Directory.Delete(folder, recursive: true);
+    }
+
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public async Task SheetPages_AreFitToUse(bool dark)
+    {
+        await using var app = await AppProcess.Start();
+        var page = await browser.Open(app, dark: dark);
+        foreach (var address in new[] { "/cars/1/sheet", "/cars/1/sheet/readings-in" })
+        {
+            await page.GotoAsync(address);
+            await page.IsFitToUse();
+            await page.Picture($"{(dark ? "dark" : "light")}-{address.Split('/')[^1]}");
+        }
+
+        await page.GetByLabel("Or its rows, pasted").FillAsync("one,two,length\nA.L,Q.L,22 1/4\nA.L,B.L,5/0\n");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Bring in" }).ClickAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Name = "Nothing was taken" })).ToBeVisibleAsync();
+        await page.IsFitToUse();
+        await page.Picture($"{(dark ? "dark" : "light")}-readings-in-refused");
+    }
+}
