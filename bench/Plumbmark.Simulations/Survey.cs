@@ -14,10 +14,10 @@ internal sealed class Survey
     private readonly bool _isInches;
     private readonly Dictionary<string, Spot> _marks;
 
-    public Survey(Random random, bool hasDirect = false, int drops = 1)
+    public Survey(Random random, int lengthsEach = 8, bool hasDirect = false, int drops = 1, bool? isInches = null)
     {
         _random = random;
-        _isInches = random.Next(2) == 0;
+        _isInches = isInches ?? random.Next(2) == 0;
         Spots = Frame.Ladder(4 + random.Next(5), random, 1.8 + random.NextDouble(), 0.35 + 0.15 * random.NextDouble());
         Division = _isInches ? 0.0254 / 16 : 0.001;
         Scale = 2e-4 / Math.Sqrt(3) * Frame.Normal(random);
@@ -26,20 +26,15 @@ internal sealed class Survey
             p => p.Id,
             p => p with { X = p.X + Drop * Frame.Normal(random), Y = p.Y + Drop * Frame.Normal(random) }
         );
-        var reach = 0.9 + 0.5 * random.NextDouble();
-        foreach (var (a, b) in Pairs())
+        foreach (var (a, b) in Chosen(lengthsEach))
         {
-            if (Frame.Plan(a, b) < reach * 1.4 && random.NextDouble() < 0.85)
-            {
-                Add(
-                    $"p {a.Id} {b.Id}",
-                    Frame.Plan(_marks[a.Id], _marks[b.Id]),
-                    isLength: true,
-                    (id, v, s) => new PlanDistance(id, a.Id, b.Id, v, s, "tape")
-                );
-            }
-
-            if (hasDirect && Frame.Plan(a, b) < reach)
+            Add(
+                $"p {a.Id} {b.Id}",
+                Frame.Plan(_marks[a.Id], _marks[b.Id]),
+                isLength: true,
+                (id, v, s) => new PlanDistance(id, a.Id, b.Id, v, s, "tape")
+            );
+            if (hasDirect)
             {
                 Add($"d {a.Id} {b.Id}", Frame.Direct(a, b), isLength: true, (id, v, s) => new DirectDistance(id, a.Id, b.Id, v, s, "tape"));
             }
@@ -91,12 +86,19 @@ internal sealed class Survey
             Mirrors
         );
 
-    /// <summary>What each reading may have been meant to be, judging by its text.</summary>
-    public IEnumerable<Alternative> Alternatives() =>
-        from reading in Readings
-        where Typed.ContainsKey(reading.Id)
-        from slip in LengthSlips.Of(Typed[reading.Id])
-        select new Alternative(slip.Kind, reading with { ValueMetres = slip.Believed.Metres });
+    /// <summary>What the texts tell about slips.</summary>
+    public BlunderHints Hints() =>
+        new()
+        {
+            TypedIn = Typed.ToDictionary(t => t.Key, t => t.Value.Unit, StringComparer.Ordinal),
+            Meanings =
+            [
+                .. from reading in Readings
+                where Typed.ContainsKey(reading.Id)
+                from slip in LengthSlips.Of(Typed[reading.Id])
+                select new Alternative(slip.Kind, reading with { ValueMetres = slip.Believed.Metres }),
+            ],
+        };
 
     /// <summary>Enters another text in place of a reading's.</summary>
     public void Enter(string id, Length typed)
@@ -139,6 +141,24 @@ internal sealed class Survey
         from i in Enumerable.Range(0, Spots.Count)
         from j in Enumerable.Range(i + 1, Spots.Count - i - 1)
         select (Spots[i], Spots[j]);
+
+    // Each point to about so many others, the nearer the likelier, never to fewer than half as many.
+    private List<(Spot A, Spot B)> Chosen(int lengthsEach)
+    {
+        var count = Spots.ToDictionary(p => p.Id, _ => 0);
+        var chosen = new List<(Spot A, Spot B)>();
+        foreach (var (a, b) in Pairs().OrderBy(p => Frame.Plan(p.A, p.B) * (0.6 + 0.8 * _random.NextDouble())))
+        {
+            if (count[a.Id] < lengthsEach && count[b.Id] < lengthsEach)
+            {
+                chosen.Add((a, b));
+                count[a.Id]++;
+                count[b.Id]++;
+            }
+        }
+
+        return [.. chosen.OrderBy(_ => _random.Next())];
+    }
 
     private void Add(string id, double length, bool isLength, Func<string, double, double, Observation> make)
     {

@@ -10,8 +10,11 @@ internal static class BlunderPriors
     /// <summary>Chance that a reading is a blunder: one in a hundred.</summary>
     public const double Reading = 0.01;
 
-    /// <summary>Chance that a point is off: a bad drop, a moved mark.</summary>
+    /// <summary>Chance that a point is off: a bad drop, a wrong fixed place.</summary>
     public const double Point = 0.01;
+
+    /// <summary>Chance that a floor mark moved while the lengths were taken.</summary>
+    public const double MovedMark = 0.005;
 
     /// <summary>
     /// Sizes of errors that no slip explains, standard deviations in metres, each as likely: nobody knows whether a free error is of millimetres or
@@ -26,8 +29,8 @@ internal static class BlunderPriors
     public static double Share(BlunderKind kind) =>
         kind switch
         {
-            BlunderKind.FreeAmount => 0.24,
-            BlunderKind.OneInch => 0.12,
+            BlunderKind.FreeAmount => 0.20,
+            BlunderKind.OneInch => 0.10,
             BlunderKind.TenInches => 0.06,
             BlunderKind.HundredMillimetres => 0.06,
             BlunderKind.OneFoot => 0.04,
@@ -40,7 +43,7 @@ internal static class BlunderPriors
             BlunderKind.FractionOtherEnd => 0.05,
             BlunderKind.UnitConfused => 0.01,
             BlunderKind.PlanDirectConfused => 0.05,
-            BlunderKind.SidesSwapped => 0.07,
+            BlunderKind.SidesSwapped => 0.13,
             _ => 0,
         };
 

@@ -19,8 +19,8 @@ public static class BlunderSearch
 
     /// <summary>Looks for blunders behind a fit.</summary>
     /// <param name="fit">The fit of all readings.</param>
-    /// <param name="more">Meanings beyond <see cref="NumericSlips"/>, such as <see cref="LengthSlips"/> of the text as typed.</param>
-    public static BlunderOutcome Of(NetworkFit fit, IEnumerable<Alternative>? more = null)
+    /// <param name="hints">What is known beyond the numbers: meanings of the text as typed, units, hole diameters.</param>
+    public static BlunderOutcome Of(NetworkFit fit, BlunderHints? hints = null)
     {
         var drops = DropTrials.Of(fit).ToList();
         var isFitSuspicious = IsSuspicious(fit);
@@ -29,47 +29,91 @@ public static class BlunderSearch
             return new BlunderOutcome.NothingDoubted();
         }
 
-        var hypotheses = isFitSuspicious ? OfTheFit(fit, more ?? []) : [];
+        var hypotheses = isFitSuspicious ? OfTheFit(fit, hints ?? BlunderHints.None) : [];
         return BlunderVerdict.Of(fit, [.. hypotheses, .. drops, .. Together(hypotheses, drops)]);
     }
 
     private static bool IsSuspicious(NetworkFit fit) =>
         fit.Redundancy > 0 && (fit.ChiSquareProbability < GlobalTest || Leads.Largest(fit) > Detection.CriticalValue);
 
-    private static List<Hypothesis> OfTheFit(NetworkFit fit, IEnumerable<Alternative> more)
+    private static List<Hypothesis> OfTheFit(NetworkFit fit, BlunderHints hints)
     {
-        var leads = Leads.Of(fit, FirstLeads);
-        var trials = new ReadingTrials(fit, Alternatives(fit, more));
-        var hypotheses = new PointTrials(fit).All().ToList();
-        var left = new List<(Observation Reading, NetworkFit Fit, double Best)>();
-        foreach (var reading in leads)
+        var robust = RobustView.Of(fit);
+        var alternatives = Alternatives(fit, hints);
+        var points = new PointTrials(fit).All().ToList();
+        var hypotheses = OfReadings(fit, robust, new ReadingTrials(fit, robust, alternatives));
+
+        // An error of metres may have folded the figure over, and every trial started from the fold.
+        const double Metres = 0.2;
+        var best = hypotheses.MaxBy(h => h.LogOdds);
+        var isFolded =
+            hypotheses.Concat(points).All(h => h.FitProbability < BlunderVerdict.StillWrong)
+            || best?.Doubted.Any(d => Math.Abs(d.SizeMetres) > Metres) is true;
+        return isFolded && Unfolded(fit, robust) is { } unfolded
+            ? [.. points, .. OfReadings(fit, unfolded, new ReadingTrials(fit, unfolded, alternatives))]
+            : [.. points, .. hypotheses];
+    }
+
+    // The best figure that any start leads to when one of the readings most distrusted is left out.
+    private static NetworkFit? Unfolded(NetworkFit fit, NetworkFit robust)
+    {
+        const int Tries = 6;
+        var source = fit.State.Network.Source;
+        return RobustView
+            .Leads(robust, source, Tries)
+            .Concat(Leads.Of(fit, Tries))
+            .DistinctBy(o => o.Id)
+            .Take(Tries)
+            .Select(lead => NetworkAdjustment.Solve(source.Without(lead.Id), robust).FitOrNull)
+            .OfType<NetworkFit>()
+            .MinBy(f => f.WeightedSquares);
+    }
+
+    private static List<Hypothesis> OfReadings(NetworkFit fit, NetworkFit robust, ReadingTrials trials)
+    {
+        var hypotheses = new List<Hypothesis>();
+        var distrusted = RobustView
+            .Leads(robust, fit.State.Network.Source, FirstLeads)
+            .Where(o => fit.Reading(o.Id).Standardised is not null)
+            .ToList();
+        var left = new List<(Observation Reading, NetworkFit Others)>();
+        foreach (var reading in distrusted.Concat(Leads.Of(fit, FirstLeads)).DistinctBy(o => o.Id))
         {
-            if (trials.One(reading) is { } one)
+            if (trials.One(reading) is { } rest)
             {
-                hypotheses.AddRange(one.Hypotheses);
-                left.Add((reading, one.Fit, one.Hypotheses.Max(h => h.LogOdds)));
+                left.Add((reading, rest));
             }
         }
 
         var tried = new HashSet<(string, string)>();
-        foreach (var (first, rest, _) in left.Where(l => IsSuspicious(l.Fit)).OrderByDescending(l => l.Best).Take(SecondStarts))
+        void Try(Observation a, Observation b)
+        {
+            var key = string.CompareOrdinal(a.Id, b.Id) < 0 ? (a.Id, b.Id) : (b.Id, a.Id);
+            hypotheses.AddRange(tried.Add(key) ? trials.Two(a, b) : []);
+        }
+
+        foreach (var (a, b) in RobustView.Exchanged(robust, distrusted))
+        {
+            Try(a, b);
+        }
+
+        foreach (var (first, rest) in left.Where(l => IsSuspicious(l.Others)).OrderBy(l => l.Others.WeightedSquares).Take(SecondStarts))
         {
             foreach (var second in Leads.Of(rest, SecondLeads).Take(SecondLeads))
             {
-                var key = string.CompareOrdinal(first.Id, second.Id) < 0 ? (first.Id, second.Id) : (second.Id, first.Id);
-                hypotheses.AddRange(tried.Add(key) ? trials.Two(first, second) : []);
+                Try(first, second);
             }
         }
 
-        return hypotheses;
+        return [.. trials.Ones, .. hypotheses];
     }
 
-    private static Dictionary<string, List<Alternative>> Alternatives(NetworkFit fit, IEnumerable<Alternative> more)
+    private static Dictionary<string, List<Alternative>> Alternatives(NetworkFit fit, BlunderHints hints)
     {
         var network = fit.State.Network.Source;
         return network
-            .Observations.SelectMany(o => NumericSlips.Of(o, network))
-            .Concat(more)
+            .Observations.SelectMany(o => NumericSlips.Of(o, network, hints))
+            .Concat(hints.Meanings)
             .GroupBy(a => a.Believed.Id, StringComparer.Ordinal)
             .ToDictionary(g => g.Key, g => g.Distinct().ToList(), StringComparer.Ordinal);
     }

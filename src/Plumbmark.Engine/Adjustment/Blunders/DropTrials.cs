@@ -25,15 +25,16 @@ internal static class DropTrials
         (double X, double Y)[] marks = [(0, 0), .. drops.Select(o => (o.DxMetres, o.DyMetres))];
         var n = marks.Length;
         var s = sigma * sigma * n / (n - 1);
+        var misfit = Scatter(marks) / (sigma * sigma);
+        var weighed = new Evidence(misfit, 2 * (n - 1));
         for (var k = 0; k < n; k++)
         {
             var own = k;
-            var others = marks.Where((_, i) => i != own).ToList();
+            var others = marks.Where((_, i) => i != own).ToArray();
             var d = (X: marks[k].X - others.Average(m => m.X), Y: marks[k].Y - others.Average(m => m.Y));
+            var rest = Scatter(others) / (sigma * sigma);
             var evidence = Evidence.Mean([
-                .. BlunderPriors.PointSizesMetres.Select(t =>
-                    Math.Log(s / (s + t * t)) + 0.5 * (d.X * d.X + d.Y * d.Y) * (1 / s - 1 / (s + t * t))
-                ),
+                .. BlunderPriors.PointSizesMetres.Select(t => weighed.Of(rest, (s, 0, s), d, (s, 0, s), (t * t, t * t))),
             ]);
             var doubted =
                 k == 0
@@ -41,5 +42,11 @@ internal static class DropTrials
                     : new Doubted(drops[k - 1].Id, null, BlunderKind.FreeAmount, double.Hypot(d.X, d.Y), null);
             yield return new Hypothesis([doubted], Math.Log(BlunderPriors.Point) + evidence, fitProbability);
         }
+    }
+
+    private static double Scatter((double X, double Y)[] marks)
+    {
+        var (x, y) = (marks.Average(m => m.X), marks.Average(m => m.Y));
+        return marks.Sum(m => (m.X - x) * (m.X - x) + (m.Y - y) * (m.Y - y));
     }
 }

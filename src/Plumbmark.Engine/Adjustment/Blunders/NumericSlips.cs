@@ -1,3 +1,5 @@
+using Plumbmark.Engine.Lengths;
+
 namespace Plumbmark.Engine.Adjustment.Blunders;
 
 /// <summary>The slips that can be told from a reading's number and points alone, without the text as typed.</summary>
@@ -5,35 +7,43 @@ public static class NumericSlips
 {
     private const double InchMetres = 0.0254;
 
-    private static readonly (BlunderKind Kind, double Metres)[] s_steps =
+    // An inch slipped on a metric tape, or a centimetre on an inch tape: only with a tape that shows both.
+    private const double OtherUnit = 0.1;
+
+    private static readonly (BlunderKind Kind, double Metres, LengthUnit Unit)[] s_steps =
     [
-        (BlunderKind.OneInch, InchMetres),
-        (BlunderKind.TenInches, 10 * InchMetres),
-        (BlunderKind.OneFoot, 12 * InchMetres),
-        (BlunderKind.HundredMillimetres, 0.1),
-        (BlunderKind.TenMillimetres, 0.01),
+        (BlunderKind.OneInch, InchMetres, LengthUnit.Inch),
+        (BlunderKind.TenInches, 10 * InchMetres, LengthUnit.Inch),
+        (BlunderKind.OneFoot, 12 * InchMetres, LengthUnit.Inch),
+        (BlunderKind.HundredMillimetres, 0.1, LengthUnit.Millimetre),
+        (BlunderKind.TenMillimetres, 0.01, LengthUnit.Millimetre),
     ];
 
     /// <summary>What the reading may have been meant to be.</summary>
     /// <param name="reading">The reading as entered.</param>
     /// <param name="network">Its network: which points mirror each other, which heights are known.</param>
-    /// <param name="holeDiametersMetres">Diameters of the holes at the reading's points, metres, where known.</param>
-    public static IEnumerable<Alternative> Of(Observation reading, Network network, IEnumerable<double>? holeDiametersMetres = null) =>
+    /// <param name="hints">Units and hole diameters, where known.</param>
+    public static IEnumerable<Alternative> Of(Observation reading, Network network, BlunderHints hints)
+    {
+        LengthUnit? unit = hints.TypedIn.TryGetValue(reading.Id, out var typed) ? typed : null;
+        var holes = NetworkCheck.PointsOf(reading).Where(hints.HoleDiametersMetres.ContainsKey).Select(p => hints.HoleDiametersMetres[p]);
+        return
         [
-            .. Steps(reading),
-            .. Holes(reading, holeDiametersMetres ?? []),
+            .. Steps(reading, unit),
+            .. Holes(reading, holes),
             .. Signs(reading),
             .. PlanAndDirect(reading),
             .. Sides(reading, network),
         ];
+    }
 
-    private static IEnumerable<Alternative> Steps(Observation reading) =>
+    private static IEnumerable<Alternative> Steps(Observation reading, LengthUnit? unit) =>
         reading is Observation.PlanDistance or Observation.DirectDistance or Observation.Height or Observation.Rise or Observation.Offset
             ? from step in s_steps
             from sign in (int[])[1, -1]
             let value = reading.ValueMetres - sign * step.Metres
             where value > 0 || reading is Observation.Height or Observation.Rise or Observation.Offset
-            select new Alternative(step.Kind, reading with { ValueMetres = value })
+            select new Alternative(step.Kind, reading with { ValueMetres = value }, unit is null || unit == step.Unit ? 1 : OtherUnit)
             : [];
 
     // Edge instead of centre at one end, nearer or farther.

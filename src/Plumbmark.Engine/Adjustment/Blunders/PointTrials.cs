@@ -99,7 +99,7 @@ internal sealed class PointTrials(NetworkFit fit)
                 freed,
                 (Covariance(0, 0), Covariance(0, 1), Covariance(1, 1)),
                 d,
-                BlunderPriors.Point / move.Splits
+                BlunderPriors.MovedMark / move.Splits
             );
         }
     }
@@ -109,9 +109,9 @@ internal sealed class PointTrials(NetworkFit fit)
 
     private Hypothesis Of(string point, NetworkFit freed, (double XX, double XY, double YY) s, (double X, double Y) d, double prior)
     {
-        var gain = fit.WeightedSquares - freed.WeightedSquares;
+        var weighed = new Evidence(fit.WeightedSquares, fit.Redundancy);
         var sizes = BlunderPriors.PointSizesMetres;
-        var evidence = Evidence.Mean([.. sizes.Select(t => Evidence.Of(gain, s, d, s, (t * t, t * t)))]);
+        var evidence = Evidence.Mean([.. sizes.Select(t => weighed.Of(freed.WeightedSquares, s, d, s, (t * t, t * t)))]);
         var probability = freed.Redundancy > 0 ? freed.ChiSquareProbability : null;
         return new Hypothesis(
             [new Doubted(null, point, BlunderKind.PointOff, double.Hypot(d.X, d.Y), null)],

@@ -10,25 +10,36 @@ internal sealed class ReadingTrials
     private const double Negligible = 14;
 
     private readonly NetworkFit _fit;
+    private readonly NetworkFit _near;
+    private readonly Dictionary<string, (NetworkFit Fit, List<Hypothesis> Hypotheses)> _ones = new(StringComparer.Ordinal);
     private readonly Network _network;
     private readonly IReadOnlyDictionary<string, List<Alternative>> _alternatives;
     private readonly Dictionary<string, int> _place;
+    private readonly Evidence _evidence;
 
-    public ReadingTrials(NetworkFit fit, IReadOnlyDictionary<string, List<Alternative>> alternatives)
+    /// <param name="fit">The fit of all readings.</param>
+    /// <param name="near">Where to start from: a robust fit.</param>
+    /// <param name="alternatives">What each reading may have been meant to be.</param>
+    public ReadingTrials(NetworkFit fit, NetworkFit near, IReadOnlyDictionary<string, List<Alternative>> alternatives)
     {
-        (_fit, _network, _alternatives) = (fit, fit.State.Network.Source, alternatives);
+        (_fit, _near, _network, _alternatives) = (fit, near, fit.State.Network.Source, alternatives);
+        _evidence = new Evidence(fit.WeightedSquares, fit.Redundancy);
         _place = _network.Observations.Select((o, i) => (o.Id, i)).ToDictionary(p => p.Id, p => p.i, StringComparer.Ordinal);
     }
 
     /// <summary>A way in which a reading may have been meant: how it differs then, and its prior.</summary>
     private sealed record Meaning(Doubted Doubted, Prediction.Held Held, double FreeVariance, double LogPrior);
 
-    /// <summary>Hypotheses that one reading is wrong, with the fit that leaves it out; null when nothing checks the reading.</summary>
-    public (NetworkFit Fit, List<Hypothesis> Hypotheses)? One(Observation reading)
+    /// <summary>All hypotheses about one reading, from the best fit found without each.</summary>
+    public IEnumerable<Hypothesis> Ones => _ones.Values.SelectMany(o => o.Hypotheses);
+
+    /// <summary>Tries one reading; null when nothing checks it. Tried again from another fit, the better result is kept.</summary>
+    public NetworkFit? One(Observation reading, NetworkFit? near = null)
     {
-        if (NetworkAdjustment.SolveNear(_network.Without(reading.Id), _fit) is not NetworkOutcome.Adjusted { Fit: var fit })
+        var tried = _ones.TryGetValue(reading.Id, out var known) ? known.Fit : null;
+        if (Without([reading.Id], near ?? _near) is not { } fit || tried?.WeightedSquares <= fit.WeightedSquares)
         {
-            return null;
+            return tried;
         }
 
         var prediction = new Prediction(fit);
@@ -37,28 +48,36 @@ internal sealed class ReadingTrials
             return null;
         }
 
-        var gain = _fit.WeightedSquares - fit.WeightedSquares;
         var s = prediction.Variance(held);
         var hypotheses = Meanings(reading, prediction, held)
             .GroupBy(m => m.Doubted)
             .Select(g => new Hypothesis(
                 [g.Key],
                 Evidence.Sum(
-                    g.Select(m => m.LogPrior + Evidence.Of(gain, s, m.Held.Difference, prediction.Variance(m.Held), m.FreeVariance))
+                    g.Select(m =>
+                        m.LogPrior + _evidence.Of(fit.WeightedSquares, s, m.Held.Difference, prediction.Variance(m.Held), m.FreeVariance)
+                    )
                 ),
                 fit.ChiSquareProbability
             ))
             .ToList();
-        return (fit, hypotheses);
+        _ones[reading.Id] = (fit, hypotheses);
+        return fit;
     }
 
     /// <summary>Hypotheses that both readings are wrong.</summary>
     public List<Hypothesis> Two(Observation first, Observation second)
     {
-        var left = _network.Without(first.Id).Without(second.Id);
-        if (NetworkAdjustment.SolveNear(left, _fit) is not NetworkOutcome.Adjusted { Fit: var fit })
+        if (Without([first.Id, second.Id], _near) is not { } fit)
         {
             return [];
+        }
+
+        if (!(fit.ChiSquareProbability < BlunderVerdict.StillWrong))
+        {
+            // From a figure that fits, one of the two may turn out to be enough.
+            One(first, fit);
+            One(second, fit);
         }
 
         var prediction = new Prediction(fit);
@@ -67,11 +86,10 @@ internal sealed class ReadingTrials
             return [];
         }
 
-        var gain = _fit.WeightedSquares - fit.WeightedSquares;
         var s = (prediction.Variance(a), prediction.Covariance(a, b), prediction.Variance(b));
         double LogEvidence(Meaning x, Meaning y) =>
-            Evidence.Of(
-                gain,
+            _evidence.Of(
+                fit.WeightedSquares,
                 s,
                 (x.Held.Difference, y.Held.Difference),
                 (prediction.Variance(x.Held), prediction.Covariance(x.Held, y.Held), prediction.Variance(y.Held)),
@@ -94,6 +112,19 @@ internal sealed class ReadingTrials
         ];
     }
 
+    // Null when one of the readings alone tied something: then nothing checks it.
+    private NetworkFit? Without(string[] ids, NetworkFit near)
+    {
+        var left = new Network(
+            _network.Points,
+            _network.Observations.Where(o => !ids.Contains(o.Id)),
+            _network.Tools,
+            _network.MirrorPairs
+        );
+        var fit = NetworkAdjustment.SolveNear(left, near).FitOrNull;
+        return fit?.Redundancy == _fit.Redundancy - ids.Length ? fit : null;
+    }
+
     private IEnumerable<Meaning> Meanings(Observation reading, Prediction prediction, Prediction.Held held)
     {
         var free = new Doubted(reading.Id, null, BlunderKind.FreeAmount, held.Difference, null);
@@ -114,7 +145,7 @@ internal sealed class ReadingTrials
                     var size = reading.ValueMetres - alternative.Believed.ValueMetres;
                     size = size is 0 ? held.Difference - meant.Difference : size;
                     var doubted = new Doubted(reading.Id, null, group.Key, size, alternative.Believed);
-                    yield return new Meaning(doubted, meant, 0, LogPrior(group.Key, group.Count()));
+                    yield return new Meaning(doubted, meant, 0, LogPrior(group.Key, group.Count()) + Math.Log(alternative.Weight));
                 }
             }
         }
