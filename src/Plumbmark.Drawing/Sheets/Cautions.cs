@@ -13,7 +13,7 @@ internal static class Cautions
         "Dimensions show shape. They cannot show cracks, thin metal or poor welds: look for those separately, on bare metal.",
         "A limit marked practice or own is not the maker's limit. Where no limit is known, no verdict is given.",
         "Stands must be rated for the load and stand on firm, level ground; nothing of you goes under a frame that only a jack holds. Lift a bare frame with two people.",
-        "Steering and suspension parts are not straightened with heat. Welding and straightening a frame may need a qualified person and may touch registration, approval or insurance: ask before you start.",
+        "A bent steering part, upright or stub axle is replaced, not straightened; nothing of the suspension or steering is heated. Welding and straightening a frame may need a qualified person and may touch registration, approval or insurance: ask before you start.",
     ];
 
     /// <summary>For a sheet that a frame shop works by.</summary>
@@ -22,7 +22,7 @@ internal static class Cautions
         "These are wishes from measurements at home, not instructions: the shop's own measuring and judgement come first, and the maker's manual before both.",
         "Before pulling: look for cracks, old welds and thin metal on bare metal. Dimensions cannot show them.",
         "Measure again after each pull, after tacking and after cooling; welding draws a frame.",
-        "Steering and suspension parts are renewed, not straightened with heat. Chains, clamps and jacks under load: stand clear, guard, eye protection.",
+        "Bent steering parts, uprights and stub axles are replaced, not straightened; nothing of the suspension or steering is heated. Chains, clamps and jacks under load: stand clear, guard, eye protection.",
     ];
 
     /// <summary>For a sheet that shows two moments.</summary>

@@ -65,17 +65,29 @@ internal sealed record Advice(Disposition Disposition, IReadOnlyList<string> Rea
             );
         }
 
+        if (bent.Any(b => IsTwist(b.Value)))
+        {
+            return new Advice(
+                Disposition.Replace,
+                [.. say.Out(verdict), "It is twisted; a press bends in one plane and does not take a twist out. Replace it, or ask a competent person."],
+                []
+            );
+        }
+
         string[] alsoWorn = worn.Count > 0 ? [AdviceSentences.Worn(worn[0].Value)] : [];
         return new Advice(
             Disposition.Straighten,
             [
                 .. say.Out(verdict),
-                "It is low-carbon steel of a sort that may be straightened cold, a little at a time; the room Press says how.",
+                "If it is low-carbon steel and was never heated, welded or bent back before, it may be straightened cold, a little at a time; the room Press asks and says how.",
                 .. alsoWorn,
             ],
             []
         );
     }
+
+    // Rods through two eyes: turned against each other about the line between them (RodsReduction).
+    private static bool IsTwist(DimensionValue value) => value.Dimension.EndsWith("twist", StringComparison.Ordinal);
 
     private static bool IsTooFar(DimensionValue value, Comparison comparison) =>
         Math.Abs(comparison.Deviation)

@@ -179,5 +179,5 @@ public sealed class PressLog
         _bites.Count > 0 && _job.CrackTests.Any(t => !t.Found && t.AfterBite == _bites[^1].Record.Id && Gate.IsCrackTest(t, _job.Part));
 
     private static bool IsFinal(StopReason reason) =>
-        reason is StopReason.PastStraight or StopReason.TooManyBites or StopReason.StrainSpent;
+        reason is StopReason.PastStraight or StopReason.TooManyBites or StopReason.StrainSpent or StopReason.Buckled;
 }

@@ -8,9 +8,12 @@ namespace Plumbmark.Web.Floor;
 /// <param name="Address">Where the form stands ready for it.</param>
 public sealed record NextLine(string Sentence, string Address)
 {
-    /// <summary>The proposals of an answer, best first.</summary>
-    public static IReadOnlyList<NextLine> Of(FloorAnswer answer, long car, string tool) =>
-        [.. answer.Next.Select(n => new NextLine(n.Sentence, AddressOf(n, car, tool)))];
+    /// <summary>The proposals of an answer, best first. What is asked for under a doubted reading is not asked for twice.</summary>
+    public static IReadOnlyList<NextLine> Of(FloorAnswer answer, long car, string tool)
+    {
+        var asked = answer.Suspects.Select(s => s.Sentence).ToHashSet(StringComparer.Ordinal);
+        return [.. answer.Next.Where(n => !asked.Contains(n.Sentence)).Select(n => new NextLine(n.Sentence, AddressOf(n, car, tool)))];
+    }
 
     private static string AddressOf(NextReading next, long car, string tool)
     {

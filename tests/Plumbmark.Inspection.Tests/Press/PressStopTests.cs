@@ -13,7 +13,6 @@ public class PressStopTests
     [InlineData("flaking", StopReason.Flaking)]
     [InlineData("load-fell", StopReason.LoadFell)]
     [InlineData("wrong-plane", StopReason.WrongPlane)]
-    [InlineData("buckled", StopReason.Buckled)]
     public void ASign_StopsUntilTheCrackTest(string sign, StopReason reason)
     {
         var text = PressJobSamples.LowerArmAfter(2).With("\"set\": 0.02", $"\"set\": 0.02, \"signs\": [\"{sign}\"]");
@@ -23,6 +22,14 @@ public class PressStopTests
         Assert.IsType<PressState.Stopped>(PressFiles.Report(text.With(Test, $"{Test}, {After("b1")}")).State); // too early
         Assert.IsType<PressState.Stopped>(PressFiles.Report(text.With(Test, $"{Test}, {After("b2").With("magnetic", "eye")}")).State); // not a test
         Assert.IsType<PressState.NextBite>(PressFiles.Report(text.With(Test, $"{Test}, {After("b2")}")).State);
+    }
+
+    [Fact]
+    public void AWallThatBuckled_EndsTheJobWhateverTheCrackTestSays()
+    {
+        var text = PressJobSamples.LowerArmAfter(2).With("\"set\": 0.02", "\"set\": 0.02, \"signs\": [\"buckled\"]");
+        Assert.IsNotType<PressState.NextBite>(PressFiles.Report(text).State);
+        Assert.IsNotType<PressState.NextBite>(PressFiles.Report(text.With(Test, $"{Test}, {After("b2")}")).State);
     }
 
     [Fact]
