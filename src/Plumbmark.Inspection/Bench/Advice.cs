@@ -69,7 +69,10 @@ internal sealed record Advice(Disposition Disposition, IReadOnlyList<string> Rea
         {
             return new Advice(
                 Disposition.Replace,
-                [.. say.Out(verdict), "It is twisted; a press bends in one plane and does not take a twist out. Replace it, or ask a competent person."],
+                [
+                    .. say.Out(verdict),
+                    "It is twisted; a press bends in one plane and does not take a twist out. Replace it, or ask a competent person.",
+                ],
                 []
             );
         }

@@ -28,7 +28,7 @@ internal sealed record FrameDoubts(
         }
 
         return BlunderSearch
-            .Of(fit, Slips(car, solution.Network))
+            .Of(fit, Hints(car, solution.Network))
             .Match(
                 nothingDoubted: _ => new FrameDoubts([], false, fit, []),
                 named: o => new FrameDoubts([o.Best], true, Without(solution.Network, o.Best) ?? fit, [fit]),
@@ -57,6 +57,16 @@ internal sealed record FrameDoubts(
             Observation.DropShift o => points.Contains(o.Point),
             Observation.DropDistance o => points.Contains(o.Point),
             _ => false,
+        };
+
+    private static BlunderHints Hints(CarFile car, Network network) =>
+        new()
+        {
+            Meanings = [.. Slips(car, network)],
+            TypedIn = car
+                .StandingReadings.Select(r => (r.Id, Typed: Typed(r)))
+                .Where(r => r.Typed is not null)
+                .ToDictionary(r => r.Id, r => r.Typed!.Value.Unit, StringComparer.Ordinal),
         };
 
     /// <summary>What each length may have been meant to be, by the text as typed.</summary>
