@@ -6,8 +6,9 @@ var simulations = new Dictionary<string, Action<TextWriter>>(StringComparer.Ordi
     ["bench"] = BenchSimulation.Run,
     ["blunders"] = BlunderSimulation.Run,
     ["coverage"] = CoverageSimulation.Run,
-    ["floor"] = _ => FloorSimulation.Run(args.Length > 1 ? int.Parse(args[1]) : 2000),
+    ["floor"] = output => FloorSimulation.Run(output, args.Length > 1 ? int.Parse(args[1]) : 2000),
     ["press"] = PressSimulation.Run,
+    ["road"] = RoadSimulation.Run,
     ["speed"] = Speed.Run,
 };
 if (args.Length == 0 || !simulations.TryGetValue(args[0], out var run))
