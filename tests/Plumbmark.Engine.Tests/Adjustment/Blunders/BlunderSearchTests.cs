@@ -117,10 +117,7 @@ public class BlunderSearchTests
             }
         );
         var best = Assert.IsType<BlunderOutcome.Named>(BlunderSearch.Of(Fit(readings))).Best;
-        Assert.Equal(
-            [readings[a].Id, readings[b].Id],
-            best.Doubted.Select(d => d.ReadingId!).OrderBy(i => i == readings[b].Id)
-        );
+        Assert.Equal([readings[a].Id, readings[b].Id], best.Doubted.Select(d => d.ReadingId!).OrderBy(i => i == readings[b].Id));
         Assert.All(best.Doubted, d => Assert.Equal(BlunderKind.RowsSwapped, d.Kind));
     }
 
