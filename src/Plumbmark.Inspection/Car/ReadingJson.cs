@@ -29,7 +29,8 @@ internal static class ReadingJson
         var startAt = fields.OptionalLength("startAt");
         var note = fields.OptionalText("note");
         var withdrawn = fields.OptionalText("withdrawn");
-        if (reading is not null || kindPart is null)
+        // Only a known kind tells which fields are known; a faulty value beside an unknown field must not hide it.
+        if (reading is not null || kindPart?.Text is "plan" or "direct" or "rise" or "height" or "offset" or "drop")
         {
             fields.RefuseOthers();
         }

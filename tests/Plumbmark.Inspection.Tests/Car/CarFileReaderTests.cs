@@ -89,6 +89,22 @@ public class CarFileReaderTests
     }
 
     [Fact]
+    public void Read_AnUnknownFieldBesideAFaultyValue_IsToldToo()
+    {
+        var refused = Assert.IsType<CarFileOutcome.Refused>(
+            Read(Right.Replace("\"61 3/16\"", "\"5/0\", \"colour\": 1", StringComparison.Ordinal))
+        );
+        Assert.Equal(["readings[0].value", "readings[0].colour"], refused.Faults.Select(f => f.Path));
+    }
+
+    [Fact]
+    public void Read_AReadingWithoutKind_IsOneFault()
+    {
+        var refused = Assert.IsType<CarFileOutcome.Refused>(Read(ReplaceFirst(Right, "\"kind\": \"plan\", ", "")));
+        Assert.Contains("\"kind\" is missing", Assert.Single(refused.Faults).Sentence, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Read_TenMegabytesOfJunk_IsRefusedQuickly()
     {
         var junk = new byte[10 * 1024 * 1024];

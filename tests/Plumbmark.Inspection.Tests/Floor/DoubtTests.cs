@@ -48,6 +48,16 @@ public class DoubtTests
     }
 
     [Fact]
+    public void Of_AContradictionThatLeavesEverythingUnsure_IsNotCalledOut()
+    {
+        // Ten inches in one length of a bay with limits: the checks are sure to a foot, and want of knowledge is no damage.
+        var bay = Bay(diagonal: "1668 mm");
+        var limit = Length.FromMillimetres(3);
+        var answer = FloorInspection.Of(bay with { Frame = bay.Frame with { Limits = new Limits(limit, limit, limit) } });
+        Assert.Equal(Verdict.CannotTellYet, answer.Overall.Verdict);
+    }
+
+    [Fact]
     public void Of_ABayThatAgrees_DoubtsNothing() => Assert.Empty(FloorInspection.Of(Bay(diagonal: "1414 mm")).Suspects);
 
     private static CarFile Bay(string diagonal)

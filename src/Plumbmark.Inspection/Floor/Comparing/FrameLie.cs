@@ -206,7 +206,15 @@ internal sealed class FrameLie
                 }
             }
 
-            var seen = damage.Where(move => rows.Any(r => Math.Abs(all[r].ChangeBy(move)) > LeastShareOfDamage)).ToList();
+            // Damage that moves one group alone is that group's own matter: with the group left out nothing would determine it.
+            var seen = damage
+                .Where(move =>
+                    rows.Where(r => Math.Abs(all[r].ChangeBy(move)) > LeastShareOfDamage)
+                        .Select(r => (all[r].IsBook, all[r].Subject))
+                        .Distinct()
+                        .Count() > 1
+                )
+                .ToList();
             var fit = new RobustLinearFit(
                 [.. rows.Select(r => values[r])],
                 own,

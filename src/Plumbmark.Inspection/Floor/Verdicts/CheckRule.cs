@@ -38,8 +38,17 @@ internal static class CheckRule
     /// </summary>
     public static IReadOnlyList<Check> OutAfterCounting(IReadOnlyList<Check> checks)
     {
-        var judged = checks.Where(c => c.ProbabilityWithin is not null).OrderBy(c => c.ProbabilityWithin).ToList();
+        var judged = checks.Where(c => c.ProbabilityWithin is not null).Select(c => (Check: c, P: NotBeyond(c))).OrderBy(c => c.P).ToList();
         var left = judged.Count;
-        return [.. judged.TakeWhile(c => c.ProbabilityWithin <= FamilyError / left--)];
+        return [.. judged.TakeWhile(c => c.P <= FamilyError / left--).Select(c => c.Check)];
     }
+
+    /// <summary>
+    /// Probability that the value is not beyond the limit on the side where it reads. Where u is small beside the limit this is P(within); where it is
+    /// large, P(within) is small for want of knowledge alone, and that must not call a frame out.
+    /// </summary>
+    private static double NotBeyond(Check check) =>
+        check.UMetres > 0
+            ? Normal.Cumulative((check.LimitMetres!.Value - Math.Abs(check.ValueMetres)) / check.UMetres)
+            : check.ProbabilityWithin!.Value;
 }
