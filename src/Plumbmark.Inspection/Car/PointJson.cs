@@ -32,7 +32,10 @@ internal static class PointJson
             fields.OptionalText("nominalDoubt"),
             fields.OptionalText("nominalSource"),
             fields.Truth("cannotDrop")
-        );
+        )
+        {
+            Hole = fields.OptionalLength("hole", LengthBound.Positive),
+        };
         fields.RefuseOthers();
         return id is null ? null : point;
     }
@@ -56,6 +59,7 @@ internal static class PointJson
         json.WriteOptional("nominalDoubt", point.NominalDoubt);
         json.WriteOptional("nominalSource", point.NominalSource);
         json.WriteWhenTrue("cannotDrop", point.CannotDrop);
+        json.WriteOptional("hole", point.Hole, units);
         json.WriteEndObject();
     }
 

@@ -160,6 +160,19 @@ public class AdjustPublished
         Place(answer, "3", -0.0096, -0.0226, 0.00901, 0.00637);
         Place(answer, "4", 999.9930, 0.0174, 0.00901, 0.00637);
         Printed(0.688242, 6, answer.GetProperty("adjustment"), "sigma0", 1);
+        Assert.Contains(
+            answer.GetProperty("remarks").EnumerateArray(),
+            r => r.GetString()!.Contains("would show, but not in which. There is only one check", StringComparison.Ordinal)
+        );
+
+        // An unnoticed error of 13 moves a point by no less than what the reading itself gives way: MDB (1 - r).
+        var reading = Of(answer, "readings", "13");
+        var moved = reading.GetProperty("hiddenError").GetProperty("moved").GetDouble();
+        Assert.InRange(
+            moved,
+            reading.GetProperty("minimalDetectable").GetDouble() * (1 - reading.GetProperty("redundancyNumber").GetDouble()),
+            3 * reading.GetProperty("minimalDetectable").GetDouble()
+        );
     }
 
     // Ghilani 2010, example 12.6, p. 218-220.

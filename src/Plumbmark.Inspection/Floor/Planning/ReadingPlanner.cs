@@ -43,7 +43,7 @@ internal sealed class ReadingPlanner
     )
     {
         (_car, _fit, _known, _limits, _options) = (car, fit, known, limits, options);
-        _design = NetworkDesign.Of(WithMarksAndTools(car, readings.Network), fit);
+        _design = NetworkDesign.Of(WithTools(car, readings.Network), fit);
         _turnRadians = DesignFrame.Of(car.Frame.Points, _design, fit).TurnRadians;
         _candidates =
         [
@@ -53,21 +53,9 @@ internal sealed class ReadingPlanner
         _dropped.UnionWith(car.Frame.Points.Where(p => p.DropSigma is { } s && s == Engine.Lengths.Length.Zero).Select(p => p.Id));
     }
 
-    /// <summary>
-    /// Every point counts as having a mark, so that a first length to it carries the error of its drop; and the tape is known before its first
-    /// reading.
-    /// </summary>
-    private static Network WithMarksAndTools(CarFile car, Network network)
-    {
-        const double NoInformationMetres = 1e3; // a length known to a kilometre says nothing
-        var points = network.Points;
-        var marks = Enumerable
-            .Range(0, points.Count / 2)
-            .Select(i => new Observation.PlanDistance($"mark {i}", points[2 * i].Id, points[(2 * i) + 1].Id, 1, NoInformationMetres))
-            .Concat(points.Count > 1 ? [new Observation.PlanDistance("mark", points[0].Id, points[^1].Id, 1, NoInformationMetres)] : []);
-        var tools = network.Tools.Concat(Candidates.Tools(car)).DistinctBy(t => t.Id);
-        return new Network(points, [.. network.Observations, .. marks], tools, network.MirrorPairs);
-    }
+    /// <summary>The tape is known before its first reading.</summary>
+    private static Network WithTools(CarFile car, Network network) =>
+        new(network.Points, network.Observations, network.Tools.Concat(Candidates.Tools(car)).DistinctBy(t => t.Id), network.MirrorPairs);
 
     /// <summary>What is still unsettled after the readings chosen so far, of what readings can settle at all.</summary>
     public IReadOnlyList<PlanTarget> Unsettled() => [.. Targets().Where(t => !t.IsSettled && _reachable?.Contains(t.Id) != false)];
