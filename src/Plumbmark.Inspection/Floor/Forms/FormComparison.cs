@@ -38,7 +38,7 @@ internal sealed class FormComparison
     private FormComparison(MeasuredFrame frame, Contrasts contrasts)
     {
         _frame = frame;
-        _shapes = DamageShapes.Of(frame);
+        _shapes = [.. DamageShapes.Of(frame).Where(s => !s.IsOneStation)];
         var covariance = contrasts.Covariance();
         for (var i = 0; i < contrasts.All.Count; i++)
         {
@@ -61,7 +61,7 @@ internal sealed class FormComparison
             .ToDictionary(g => g.Key, g => Math.Log(g.Count()) / 2);
     }
 
-    /// <summary>All explanations worth keeping, most believed first; nothing at all is one of them. Empty when there is nothing to compare.</summary>
+    /// <summary>All explanations worth keeping: first the one to tell (<see cref="SimplestExplanation"/>), then the most believed; nothing at all is one of them. Empty when there is nothing to compare.</summary>
     public static IReadOnlyList<DamageExplanation> Of(MeasuredFrame frame, Contrasts contrasts) =>
         contrasts.All.Count == 0 ? [] : new FormComparison(frame, contrasts).Explanations();
 
@@ -94,7 +94,7 @@ internal sealed class FormComparison
             .Select(g => Mean([.. g], total))
             .OrderByDescending(e => e.Probability)
             .ToList();
-        return PairsNotToldApart.Merge(_frame, groups);
+        return SimplestExplanation.First(PairsNotToldApart.Merge(_frame, groups));
     }
 
     private static bool MayMeet(DamageShape a, DamageShape b) => a.Form != b.Form || (a.Form == DamageForm.Point && a.Subject != b.Subject);

@@ -19,7 +19,7 @@ internal static class DamageWords
             DamageForm.Sag when part.AmountMetres < 0 => $"Humped: station {part.From} stands {size} above the line through the ends.",
             DamageForm.Sag => $"Sag: station {part.From} hangs {size} below the line through the ends.",
             DamageForm.Point when part.IsPair =>
-                $"One point of pair {part.From} is {size} from where it should be. Left against right cannot say which of the two; a length from each to a third reliable point, or a book figure, can.",
+                $"One point of pair {part.From} is {size} from where it should be, or both share it. Left against right cannot say which of the two moved; the book's figure for either of them, or the same lengths on a sound frame of the make, can.",
             DamageForm.Point =>
                 $"{part.From} alone is {size} from where it should be; everything else fits. Bent there, or plumbed wrong: drop that point once more before believing it.",
             DamageForm.TapeScale => "Every length is off from the book by the same share: the tape, or the unit, before the frame.",
