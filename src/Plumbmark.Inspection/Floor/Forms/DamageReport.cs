@@ -13,7 +13,7 @@ internal static class DamageReport
         }
 
         var best = explanations[0];
-        var rivals = SimplestExplanation.Rivals(explanations).Where(e => e.Parts.Count > 0).ToList();
+        var rivals = SimplestExplanation.Rivals(explanations).Where(e => e.Parts.Count > 0 && e.Parts.Count <= best.Parts.Count).ToList();
         var second = SimplestExplanation.Rivals(explanations).Select(e => e.Probability).DefaultIfEmpty(0).Max();
         var told = new HashSet<string>(StringComparer.Ordinal);
         return

@@ -161,7 +161,7 @@ internal static class OverallWords
             yield return $"{Words.Count(open.Count - MostOfOneKind, "more check is", "more checks are")} as close.";
         }
 
-        foreach (var sentence in BlindSpotWords.Together(evaluation.Blind))
+        foreach (var sentence in BlindSpotWords.Together(evaluation.Blind, words))
         {
             yield return sentence;
         }
