@@ -21,6 +21,7 @@ async function show(request, address) {
   }
 
   reopen(open);
+  reveal();
   document.title = page.title;
   // A form shown again with its faults keeps the address it was sent from: reloading must not ask for a noun.
   return answer.redirected || answer.ok ? (answer.redirected ? answer.url : address) : location.href;
@@ -115,7 +116,16 @@ document.addEventListener("submit", async (event) => {
   }
 });
 
+// What only script can do is hidden until it is there.
+function reveal() {
+  for (const button of document.querySelectorAll("[data-print]")) {
+    button.hidden = false;
+    button.onclick = () => print();
+  }
+}
+
 addEventListener("pageshow", () => {
+  reveal();
   for (const form of document.querySelectorAll("form[data-sending]")) {
     delete form.dataset.sending;
     form.querySelector("[aria-busy]")?.removeAttribute("aria-busy");
