@@ -1,6 +1,7 @@
 using CsCheck;
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Bench;
+using Plumbmark.Inspection.Book;
 
 namespace Plumbmark.Inspection.Tests.Bench;
 
@@ -65,7 +66,7 @@ public class VariantLaws
     [Fact]
     public void NothingMeasured_LeavesWhatTheSerialSays()
     {
-        var answer = VariantIdentification.Of(Lever, [], [s_two[0] with { Serials = new SerialRange(null, "TX 99") }, s_two[1]], "TX 42")!;
+        var answer = VariantIdentification.Of(Lever, [], [s_two[0] with { Serials = new SerialRange(null, SerialNumber.Read("TX 99")) }, s_two[1]], "TX 42")!;
         // 4 to 1 by the serial number, times 0.99 that it is one of these, times 0.95 that it is straight.
         Assert.Equal(0.8 * 0.99 * 0.95, answer.Odds[0].Straight, 1e-9);
         Assert.Equal("early", answer.Odds[0].Variant.Id);
