@@ -1,4 +1,3 @@
-using System.Buffers.Binary;
 using Microsoft.Data.Sqlite;
 
 namespace Plumbmark.Store;
@@ -22,7 +21,7 @@ internal static class JournalFile
                 Directory.CreateDirectory(folder);
             }
 
-            RefuseWhatIsNotOurs(full, steps.Count);
+            JournalHeader.RefuseWhatIsNotOurs(full, steps.Count);
             connection = Connect(full);
             Pragmas.Apply(connection);
             Pragmas.UseWriteAheadLog(connection);
@@ -76,48 +75,6 @@ internal static class JournalFile
         var connection = new SqliteConnection(text.ToString());
         connection.Open();
         return connection;
-    }
-
-    /// <summary>
-    /// Reads the header of an existing file without SQLite, which would put files of its own beside it: a foreign or newer file is left
-    /// exactly as it is. Places in the header after "Database File Format", sqlite.org/fileformat2.html, section 1.3.
-    /// </summary>
-    private static void RefuseWhatIsNotOurs(string path, int newest)
-    {
-        const int SchemaCookie = 40;
-        const int UserVersion = 60;
-        const int ApplicationId = 68;
-        Span<byte> header = stackalloc byte[100];
-        var read = File.Exists(path) ? ReadHeader(path, header) : 0;
-        if (read == 0)
-        {
-            return;
-        }
-
-        if (read < header.Length || !header.StartsWith("SQLite format 3\0"u8))
-        {
-            throw new StoreUnusableException(
-                $"The file \"{path}\" is not a Plumbmark journal. It has not been touched; name another file."
-            );
-        }
-
-        // A journal whose beginning still stands in its write-ahead log has neither id nor schema in the file itself.
-        var id = BinaryPrimitives.ReadInt32BigEndian(header[ApplicationId..]);
-        var isBlank = id == 0 && BinaryPrimitives.ReadInt32BigEndian(header[SchemaCookie..]) == 0;
-        if (id != Pragmas.ApplicationId && !isBlank)
-        {
-            throw new StoreUnusableException(
-                $"The file \"{path}\" is a database of another program. It has not been touched; name another file."
-            );
-        }
-
-        Migrations.RefuseNewer(path, BinaryPrimitives.ReadInt32BigEndian(header[UserVersion..]), newest);
-    }
-
-    private static int ReadHeader(string path, Span<byte> header)
-    {
-        using var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
-        return file.ReadAtLeast(header, header.Length, throwOnEndOfStream: false);
     }
 
     private static void RefuseDamaged(SqliteConnection connection)

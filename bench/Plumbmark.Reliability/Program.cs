@@ -1,0 +1,3 @@
+using Plumbmark.Reliability;
+
+return Campaign.Run(args);
