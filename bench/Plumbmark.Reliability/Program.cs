@@ -1,3 +1,3 @@
 using Plumbmark.Reliability;
 
-return Campaign.Run(args);
+return await Campaign.Run(args);

@@ -32,7 +32,8 @@ internal static class JournalHeader
         if (!header.AsSpan().StartsWith(Begins[..Math.Min(Begins.Length, header.Length)]))
         {
             throw new StoreUnusableException(
-                $"The file \"{path}\" is not a Plumbmark journal. It has not been touched; name another file."
+                $"The file \"{path}\" is not a Plumbmark journal. It has not been touched; name another file.",
+                StoreTrouble.NotOurs
             );
         }
 
@@ -45,7 +46,8 @@ internal static class JournalHeader
             }
 
             throw new StoreUnusableException(
-                $"The file \"{path}\" is not a Plumbmark journal. It has not been touched; name another file."
+                $"The file \"{path}\" is not a Plumbmark journal. It has not been touched; name another file.",
+                StoreTrouble.NotOurs
             );
         }
 
@@ -55,7 +57,8 @@ internal static class JournalHeader
         if (id != Pragmas.ApplicationId && !isBlank && !IsOursInLog(path))
         {
             throw new StoreUnusableException(
-                $"The file \"{path}\" is a database of another program. It has not been touched; name another file."
+                $"The file \"{path}\" is a database of another program. It has not been touched; name another file.",
+                StoreTrouble.NotOurs
             );
         }
 

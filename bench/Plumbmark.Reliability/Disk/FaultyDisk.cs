@@ -53,6 +53,9 @@ public sealed unsafe class FaultyDisk : IDisposable
         _ = SqliteFileSystem.Register(_ours, makeDefault: 1);
     }
 
+    /// <summary>A folder in which nothing can be written or made; null for none.</summary>
+    public string? ReadOnlyFolder { get; init; }
+
     /// <summary>Steps so far.</summary>
     public long Steps { get; private set; }
 
@@ -93,6 +96,14 @@ public sealed unsafe class FaultyDisk : IDisposable
         };
     }
 
+    // As SQLite's own file system does when the right to write is refused: opened for reading, and said so.
+    private int OpenReadOnly(byte* name, OpenFile* file, int flags, int* outFlags, bool exists)
+    {
+        const int ReadWrite = 2;
+        const int ReadOnly = 1;
+        return exists ? _real->Open(_real, name, file, (flags & ~(ReadWrite | MayCreate)) | ReadOnly, outFlags) : CannotOpen;
+    }
+
     private string Path(OpenFile* file) => _paths[file->Number];
 
     [UnmanagedCallersOnly(CallConvs = [typeof(CallConvCdecl)])]
@@ -106,6 +117,16 @@ public sealed unsafe class FaultyDisk : IDisposable
         }
 
         var path = Marshal.PtrToStringUTF8((nint)name)!;
+        if (File.Exists(path))
+        {
+            disk._image.Opened(path);
+        }
+
+        if (disk.ReadOnlyFolder is { } folder && path.StartsWith(folder, StringComparison.Ordinal))
+        {
+            return disk.OpenReadOnly(name, file, flags, outFlags, File.Exists(path));
+        }
+
         if (disk.Step(CannotOpen, takesRoom: (flags & MayCreate) != 0 && !File.Exists(path)) is not Ok and var error)
         {
             return error == Full ? CannotOpen : error;

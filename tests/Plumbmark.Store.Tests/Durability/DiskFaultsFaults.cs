@@ -20,9 +20,9 @@ public sealed class DiskFaultsFaults
     [InlineData(DiskFault.Killed)]
     public void AnEvening_WithOneFaultAtAStep_LosesNothingAcknowledged(DiskFault fault)
     {
-        var outcome = DiskFaults.Run(fault, every: 3, seed: 20260);
+        var outcome = DiskFaults.Run(fault, every: 5, seed: 20260);
         Assert.Empty(outcome.Findings);
-        Assert.True(outcome.Injected > 40, $"Only {outcome.Injected} faults struck.");
+        Assert.True(outcome.Injected > 25, $"Only {outcome.Injected} faults struck.");
         Assert.True(outcome.Told > 10, "The faults did not reach the program.");
     }
 
@@ -30,7 +30,7 @@ public sealed class DiskFaultsFaults
     [Fact]
     public void FirstPageTorn_WhileTheLogHoldsIt_IsStillOurs()
     {
-        var broken = Enumerable.Range(0, 12).SelectMany(i => DiskFaults.RunOne(DiskFault.FullFromHere, 48, 20308 + i));
+        var broken = Enumerable.Range(0, 6).SelectMany(i => DiskFaults.RunOne(DiskFault.FullFromHere, 48, 20308 + i));
         Assert.Empty(broken);
     }
 
