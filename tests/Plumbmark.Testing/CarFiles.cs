@@ -63,6 +63,7 @@ public static class CarFiles
                 )
                 {
                     Hole = words.Item5,
+                    FixedSigma = words.Item4 ? words.Item5 : null,
                 }
         );
 

@@ -35,6 +35,7 @@ internal static class PointJson
         )
         {
             Hole = fields.OptionalLength("hole", LengthBound.Positive),
+            FixedSigma = fields.OptionalLength("fixedSigma", LengthBound.Positive),
         };
         fields.RefuseOthers();
         return id is null ? null : point;
@@ -54,6 +55,7 @@ internal static class PointJson
         WritePlace(json, "nominal", point.Nominal, units);
         json.WriteOptional("dropSigma", point.DropSigma, units);
         json.WriteWhenTrue("fixed", point.IsFixed);
+        json.WriteOptional("fixedSigma", point.FixedSigma, units);
         json.WriteOptional("label", point.Label);
         WritePlace(json, "asymmetry", point.Asymmetry, units);
         json.WriteOptional("nominalDoubt", point.NominalDoubt);

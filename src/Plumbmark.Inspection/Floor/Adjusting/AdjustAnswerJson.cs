@@ -42,9 +42,13 @@ public static class AdjustAnswerJson
             return remarks;
         }
 
+        var hasLengthsOnTheFloor = answer.Network.Network.Observations.Any(o => o is Observation.PlanDistance or Observation.Offset);
         return
         [
             .. remarks,
+            .. answer.MarksArePoints && hasLengthsOnTheFloor
+                ? ["The file says nothing of plumb drops, so each mark counts as its point; dropSigma would add the error of hanging it."]
+                : Array.Empty<string>(),
             .. fit.Datum.MirrorIsAssumed
                 ? ["The readings fit the mirror image just as well; a sketch would tell which of the two it is."]
                 : Array.Empty<string>(),
