@@ -59,6 +59,11 @@ internal static class OverallWords
             yield break;
         }
 
+        foreach (var sentence in of.NoFigure)
+        {
+            yield return sentence;
+        }
+
         var reasons = verdict switch
         {
             Verdict.Out => WhyOut(of, evaluation, words),
