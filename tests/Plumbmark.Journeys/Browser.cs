@@ -15,6 +15,8 @@ public sealed class Browser : IAsyncLifetime
     public async ValueTask InitializeAsync()
     {
         _playwright = await Playwright.CreateAsync();
+        // Journeys of several areas share few cores; slowness is measured elsewhere.
+        Assertions.SetDefaultExpectTimeout(20_000);
         _browser = await _playwright.Chromium.LaunchAsync(
             new BrowserTypeLaunchOptions
             {

@@ -43,6 +43,7 @@ function put(html) {
   }
 
   reopen(open);
+  reveal();
   document.title = page.title;
 }
 
@@ -145,7 +146,16 @@ document.addEventListener("submit", async (event) => {
   }
 });
 
+// What only script can do is hidden until it is there.
+function reveal() {
+  for (const button of document.querySelectorAll("[data-print]")) {
+    button.hidden = false;
+    button.onclick = () => print();
+  }
+}
+
 addEventListener("pageshow", () => {
+  reveal();
   for (const form of document.querySelectorAll("form[data-sending]")) {
     delete form.dataset.sending;
     form.querySelector("[aria-busy]")?.removeAttribute("aria-busy");

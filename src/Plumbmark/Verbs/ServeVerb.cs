@@ -56,7 +56,7 @@ internal static class ServeVerb
 
     public static async Task<int> Run(Options options, Output output, CancellationToken stop)
     {
-        using var journals = DataOption.Open(options.Data);
+        using var journals = DataOption.Open(options.Data, output);
         journals.FillWhenNew(FirstCars.All);
         var lan = options.IsLan ? LanAddresses(options.LanAddress) : [];
         // Kestrel cannot give the same free port at two addresses, so it is chosen here.
@@ -84,6 +84,7 @@ internal static class ServeVerb
                 ? "Only this machine can see it. Stop it with Ctrl+C; everything entered is kept."
                 : "Stop it with Ctrl+C; everything entered is kept."
         );
+        using var copies = CopyDaily(journals, output);
         await app.WaitForShutdownAsync(stop);
         return ExitCode.True;
     }
@@ -102,6 +103,25 @@ internal static class ServeVerb
         );
         output.Remark("Should a phone not find the address, this machine's firewall must let that port in from the home network.");
     }
+
+    /// <summary>Makes each day's copy of the journal: soon after the start, which it does not hold up, and then each hour when one is due.</summary>
+    private static Timer CopyDaily(Journals journals, Output output) =>
+        new(
+            _ =>
+            {
+                try
+                {
+                    DailyCopies.Keep(journals, TimeProvider.System);
+                }
+                catch (StoreUnusableException e)
+                {
+                    output.Remark(e.Message);
+                }
+            },
+            null,
+            TimeSpan.FromSeconds(5),
+            TimeSpan.FromHours(1)
+        );
 
     /// <exception cref="InputRefusedException">There is no such address on a home network.</exception>
     private static IReadOnlyList<IPAddress> LanAddresses(string? asked)
