@@ -9,6 +9,7 @@ var simulations = new Dictionary<string, Action<TextWriter>>(StringComparer.Ordi
     ["floor"] = output => FloorSimulation.Run(output, args.Length > 1 ? int.Parse(args[1]) : 2000),
     ["press"] = PressSimulation.Run,
     ["road"] = RoadSimulation.Run,
+    ["road-speed"] = RoadSimulation.RunSpeed,
     ["speed"] = Speed.Run,
 };
 if (args.Length == 0 || !simulations.TryGetValue(args[0], out var run))

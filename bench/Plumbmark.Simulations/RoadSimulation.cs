@@ -23,7 +23,14 @@ internal static class RoadSimulation
     {
         FaultsApart(output);
         Agreement(output);
+        RunSpeed(output);
+    }
+
+    /// <summary>The last part alone.</summary>
+    public static void RunSpeed(TextWriter output)
+    {
         Speed(output);
+        TrialSpeed(output);
     }
 
     private static void FaultsApart(TextWriter output)
@@ -104,15 +111,37 @@ internal static class RoadSimulation
         var points = Drawn;
         var corner = Corner.Of(points);
         output.WriteLine($"\n{Positions} positions of one front corner, each with another wheel height and another place of the rack");
-        output.WriteLine("threads  positions/s  bytes allocated");
+        output.WriteLine("threads  positions/s  positions/cpu s  bytes allocated");
         Sweep(corner, points, 0, 1);
         foreach (var threads in new[] { 1, 2 })
         {
-            var before = GC.GetTotalAllocatedBytes(precise: true);
+            var (before, cpu) = (GC.GetTotalAllocatedBytes(precise: true), Process.GetCurrentProcess().TotalProcessorTime);
             var clock = Stopwatch.StartNew();
             Parallel.For(0, threads, new ParallelOptions { MaxDegreeOfParallelism = threads }, t => Sweep(corner, points, t, threads));
             var seconds = clock.Elapsed.TotalSeconds;
-            output.WriteLine($"{threads, 7}{Positions / seconds, 13:F0}{GC.GetTotalAllocatedBytes(precise: true) - before, 17}");
+            var used = (Process.GetCurrentProcess().TotalProcessorTime - cpu).TotalSeconds;
+            output.WriteLine(
+                $"{threads, 7}{Positions / seconds, 13:F0}{Positions / used, 17:F0}{GC.GetTotalAllocatedBytes(precise: true) - before, 17}"
+            );
+        }
+    }
+
+    // From the readings' covariance over the frame to every angle: each trial draws a car and works both front corners and the rear out in full.
+    private static void TrialSpeed(TextWriter output)
+    {
+        output.WriteLine("\nReadings to frame to angles: cars drawn at random within what was measured of the shipped demo");
+        output.WriteLine("trials   seconds  cpu seconds  bytes allocated a trial");
+        var car = DemoCar.File();
+        RoadInspection.Of(car, 2_000);
+        foreach (var trials in new[] { 0, 10_000, 100_000 })
+        {
+            var (before, cpu) = (GC.GetTotalAllocatedBytes(precise: true), Process.GetCurrentProcess().TotalProcessorTime);
+            var clock = Stopwatch.StartNew();
+            RoadInspection.Of(car, trials);
+            var seconds = clock.Elapsed.TotalSeconds;
+            var used = (Process.GetCurrentProcess().TotalProcessorTime - cpu).TotalSeconds;
+            var bytes = (GC.GetTotalAllocatedBytes(precise: true) - before) / Math.Max(1.0, trials);
+            output.WriteLine($"{trials, 6}{seconds, 10:F3}{used, 13:F3}{bytes, 25:F0}");
         }
     }
 

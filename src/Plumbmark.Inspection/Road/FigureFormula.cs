@@ -8,8 +8,8 @@ namespace Plumbmark.Inspection.Road;
 internal sealed record FigureFormula(
     FigureKind Kind,
     Side? Side,
-    IReadOnlyList<(int Basic, double Share)> Terms,
-    IReadOnlyList<(int Basic, double Share)>? AcrossTerms = null
+    (int Basic, double Share)[] Terms,
+    (int Basic, double Share)[]? AcrossTerms = null
 )
 {
     /// <summary>Every figure, in the order of an answer.</summary>
@@ -42,7 +42,7 @@ internal sealed record FigureFormula(
         return slope;
     }
 
-    private static double Sum(IReadOnlyList<(int Basic, double Share)> terms, ReadOnlySpan<double> basics)
+    private static double Sum((int Basic, double Share)[] terms, ReadOnlySpan<double> basics)
     {
         var sum = 0.0;
         foreach (var (basic, share) in terms)
@@ -53,7 +53,7 @@ internal sealed record FigureFormula(
         return sum;
     }
 
-    private static void Add(IReadOnlyList<(int Basic, double Share)> terms, double scale, double[][] slopes, double[] to)
+    private static void Add((int Basic, double Share)[] terms, double scale, double[][] slopes, double[] to)
     {
         foreach (var (basic, share) in terms)
         {
