@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using Plumbmark.Engine;
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Engine.Linkage;
 using Plumbmark.Engine.Uncertainty;
