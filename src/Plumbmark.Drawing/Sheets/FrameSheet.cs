@@ -8,67 +8,88 @@ namespace Plumbmark.Drawing.Sheets;
 /// <summary>The frame on paper: drawing, answer with reasons, pairs with verdicts, what is not known, readings, cautions.</summary>
 public static class FrameSheet
 {
-    // On the first page the lists are short; what does not fit there is told in full further on.
-    private const int MostBesideTheDrawing = 4;
-
     // Beyond this the drawing takes a page of its own and one page is out of reach.
     private const int MostPointsBeside = 40;
 
     // Picture units across a column of the page: more than on a phone, so that the letters come out smaller.
     internal const double PaperWidth = 390;
 
-    // How tall the plan and the side view may be: the first pair that leaves one page wins.
-    private static readonly (double Plan, double Side)[] s_roominess = [(520, 140), (450, 115), (390, 95), (340, 80), (300, 65), (270, 50)];
+    /// <summary>How tall the plan and the side view may be, and how many sentences a list beside them has; the rest of it is told further on.</summary>
+    private readonly record struct Room(double Plan, double Side, int Sentences);
 
-    /// <summary>The sheet as PDF: on one page when the drawing can be made to leave room for the rest.</summary>
+    private static readonly Room[] s_rooms =
+    [
+        new(520, 140, 6),
+        new(450, 115, 6),
+        new(390, 95, 5),
+        new(340, 80, 4),
+        new(300, 65, 4),
+        new(270, 60, 3),
+        new(250, 55, 2),
+    ];
+
+    /// <summary>
+    /// The sheet as PDF: on one page when the drawing can be made to leave room for the rest; else with everything but the readings on the first page when
+    /// that can be done.
+    /// </summary>
     public static byte[] Pdf(CarFile car, FloorAnswer answer, SheetOptions options)
     {
-        var tries = car.Frame.Points.Count <= MostPointsBeside ? s_roominess : s_roominess[..1];
-        var documents = tries.Select(room => Document(car, answer, options, room));
-        return (documents.FirstOrDefault(d => d.PageCount == 1) ?? documents.First()).Pdf();
-    }
-
-    private static SheetDocument Document(CarFile car, FloorAnswer answer, SheetOptions options, (double Plan, double Side) room) =>
-        new("Frame sheet", SheetWords.SubjectOf(car, options), options, [.. Blocks(car, answer, room)]);
-
-    private static IEnumerable<Block> Blocks(CarFile car, FloorAnswer answer, (double Plan, double Side) room) =>
+        var rooms = car.Frame.Points.Count <= MostPointsBeside ? s_rooms : s_rooms[..1];
+        SheetDocument Document(IEnumerable<Block> blocks) => new("Frame sheet", SheetWords.SubjectOf(car, options), options, [.. blocks]);
+        // The tables do not depend on the room: they are laid out once.
+        IReadOnlyList<Block> tables =
         [
-            new VerdictBlock(answer.Overall.Verdict, answer.Overall.Headline),
-            .. Front(car, answer, room),
             .. FramePairs.Blocks(car, answer),
             .. FrameChecks.Blocks(car, answer),
-            .. FullLists(answer),
-            .. FrameReadings.Blocks(car, answer),
             .. SheetWords.CautionBlocks(Cautions.Frame),
         ];
+        IReadOnlyList<Block> readings = [.. FrameReadings.Blocks(car, answer)];
+        var tries = rooms
+            .Select(room =>
+            {
+                IReadOnlyList<Block> lead = [new VerdictBlock(answer.Overall.Verdict, answer.Overall.Headline), .. Front(car, answer, room), .. tables];
+                return (Lead: lead, Whole: Document([.. lead, .. FullLists(answer, room), .. readings]));
+            })
+            .ToList();
+        var best = tries.Find(t => t.Whole.PageCount == 1).Whole ?? tries.Find(t => Document(t.Lead).PageCount == 1).Whole;
+        return (best ?? tries[0].Whole).Pdf();
+    }
 
-    private static IEnumerable<Block> Front(CarFile car, FloorAnswer answer, (double Plan, double Side) room)
+    private static IEnumerable<Block> Front(CarFile car, FloorAnswer answer, Room room)
     {
         if (car.Frame.Points.Count > MostPointsBeside)
         {
             var large = FloorPlanDrawing.Of(car, answer, new FloorDrawingOptions(Width: 600, TallestFrame: 560));
-            return [.. Beside(answer), new PictureBlock(large, 560), .. Heights(car, answer, 600, room.Side)];
+            return [.. Beside(answer, room), new PictureBlock(large, 560), .. Heights(car, answer, 600, room.Side)];
         }
 
         var plan = FloorPlanDrawing.Of(car, answer, new FloorDrawingOptions(Width: PaperWidth, TallestFrame: room.Plan));
-        return [new ColumnsBlock([new PictureBlock(plan, 420)], [.. Beside(answer), .. Heights(car, answer, PaperWidth, room.Side)], 0.46)];
+        return
+        [
+            new ColumnsBlock(
+                [new PictureBlock(plan, 420), .. Heights(car, answer, PaperWidth, room.Side)],
+                [.. Beside(answer, room)],
+                0.46,
+                isCuttable: true
+            ),
+        ];
     }
 
-    private static IEnumerable<Block> Beside(FloorAnswer answer)
+    private static IEnumerable<Block> Beside(FloorAnswer answer, Room room)
     {
         // What is doubted is told once, under its own heading, though it may be a reason and the next reading as well.
         var doubted = answer.Suspects.Select(s => s.Sentence).Distinct(StringComparer.Ordinal).ToList();
-        foreach (var block in List("Why", answer.Overall.Why.Except(doubted, StringComparer.Ordinal), MostBesideTheDrawing + 2))
+        foreach (var block in List("Why", answer.Overall.Why.Except(doubted, StringComparer.Ordinal), room.Sentences))
         {
             yield return block;
         }
 
-        foreach (var block in List("Doubted readings", doubted, MostBesideTheDrawing))
+        foreach (var block in List("Doubted readings", doubted, room.Sentences))
         {
             yield return block;
         }
 
-        foreach (var block in List("What is not known", Unknown(answer), MostBesideTheDrawing))
+        foreach (var block in List("What is not known", Unknown(answer), room.Sentences))
         {
             yield return block;
         }
@@ -77,7 +98,7 @@ public static class FrameSheet
             var block in List(
                 "Measure next",
                 answer.Next.Select(n => n.Sentence).Except(doubted, StringComparer.Ordinal),
-                MostBesideTheDrawing
+                room.Sentences
             )
         )
         {
@@ -88,24 +109,16 @@ public static class FrameSheet
     private static IEnumerable<string> Unknown(FloorAnswer answer) =>
         answer.Overall.Floating.Select(f => f.Sentence).Concat(BlindSpotWords.Of(answer.BlindSpots));
 
-    /// <summary>The lists that were cut short beside the drawing, in full.</summary>
-    private static IEnumerable<Block> FullLists(FloorAnswer answer)
+    /// <summary>The lists that were cut short beside the drawing, in full; what to measure next is a matter of the day and is not.</summary>
+    private static IEnumerable<Block> FullLists(FloorAnswer answer, Room room)
     {
-        if (Unknown(answer).Count() > MostBesideTheDrawing)
-        {
-            foreach (var block in List("What is not known, in full", Unknown(answer), int.MaxValue))
-            {
-                yield return block;
-            }
-        }
-
-        if (answer.Suspects.Count > MostBesideTheDrawing)
-        {
-            foreach (var block in List("Doubted readings, in full", answer.Suspects.Select(s => s.Sentence), int.MaxValue))
-            {
-                yield return block;
-            }
-        }
+        IEnumerable<(string Heading, IReadOnlyList<string> Sentences)> lists =
+        [
+            ("Why, in full", answer.Overall.Why),
+            ("What is not known, in full", [.. Unknown(answer)]),
+            ("Doubted readings, in full", [.. answer.Suspects.Select(s => s.Sentence).Distinct(StringComparer.Ordinal)]),
+        ];
+        return lists.Where(l => l.Sentences.Count > room.Sentences).SelectMany(l => List(l.Heading, l.Sentences, int.MaxValue));
     }
 
     private static IEnumerable<Block> List(string heading, IEnumerable<string> sentences, int most)
