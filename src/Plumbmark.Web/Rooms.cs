@@ -6,6 +6,7 @@ using Plumbmark.Web.Road;
 using Plumbmark.Web.Server;
 using Plumbmark.Web.Shed;
 using Plumbmark.Web.Sheet;
+using Plumbmark.Web.Waiting;
 
 namespace Plumbmark.Web;
 
@@ -14,5 +15,5 @@ public static class Rooms
 {
     /// <summary>The rooms in the order of the bottom navigation: Shed, Book, Floor, Bench, Press, Road, Sheet.</summary>
     public static IReadOnlyList<Room> All { get; } =
-    [ShedRoom.Room, BookRoom.Room, FloorRoom.Room, BenchRoom.Room, PressRoom.Room, RoadRoom.Room, SheetRoom.Room];
+    [ShedRoom.Room, BookRoom.Room, FloorRoom.Room, BenchRoom.Room, PressRoom.Room, RoadRoom.Room, SheetRoom.Room, WaitingRoom.Room];
 }

@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using System.Globalization;
 using System.Reflection;
 using System.Text;
 using Microsoft.Playwright;
@@ -31,10 +32,18 @@ public sealed class AppProcess : IAsyncDisposable
     /// <summary>Starts the app and waits for the address that it prints.</summary>
     /// <param name="folder">A folder with a journal from before; a new one when null.</param>
     /// <param name="keepFolder">Whether the folder outlives the app, to start another one on it.</param>
-    public static async Task<AppProcess> Start(string? folder = null, bool keepFolder = false)
+    /// <param name="port">The port; 0 for any free one.</param>
+    public static async Task<AppProcess> Start(string? folder = null, bool keepFolder = false, int port = 0)
     {
         folder ??= Directory.CreateTempSubdirectory("plumbmark-journey-").FullName;
-        var process = Begin(folder, "serve", "--data", Path.Combine(folder, "plumbmark.db"), "--port", "0");
+        var process = Begin(
+            folder,
+            "serve",
+            "--data",
+            Path.Combine(folder, "plumbmark.db"),
+            "--port",
+            port.ToString(CultureInfo.InvariantCulture)
+        );
         while (await process.StandardOutput.ReadLineAsync() is { } line)
         {
             if (line.Split(' ').FirstOrDefault(w => w.StartsWith("http://", StringComparison.Ordinal)) is { } address)

@@ -15,6 +15,8 @@ public sealed class Browser : IAsyncLifetime
     public async ValueTask InitializeAsync()
     {
         _playwright = await Playwright.CreateAsync();
+        // Journeys of several areas share few cores; slowness is measured elsewhere.
+        Assertions.SetDefaultExpectTimeout(20_000);
         _browser = await _playwright.Chromium.LaunchAsync(
             new BrowserTypeLaunchOptions
             {
@@ -33,13 +35,20 @@ public sealed class Browser : IAsyncLifetime
         );
     }
 
-    /// <summary>A visitor's own window: by default a phone of 360 × 740 in the light.</summary>
-    public async Task<IPage> Open(AppProcess app, int width = 360, int height = 740, bool script = true, bool dark = false)
+    /// <summary>A visitor's own window: by default a phone of 360 × 740 in the light, at the app's own address.</summary>
+    public async Task<IPage> Open(
+        AppProcess app,
+        int width = 360,
+        int height = 740,
+        bool script = true,
+        bool dark = false,
+        string? address = null
+    )
     {
         var context = await _browser!.NewContextAsync(
             new BrowserNewContextOptions
             {
-                BaseURL = app.Address,
+                BaseURL = address ?? app.Address,
                 ViewportSize = new ViewportSize { Width = width, Height = height },
                 DeviceScaleFactor = 2,
                 JavaScriptEnabled = script,

@@ -96,7 +96,7 @@ public sealed class NetworkFit
 
     /// <summary>
     /// External reliability of a function of the points: the reading whose undetected error would change it most, and by how much.
-    /// Unchecked readings have no limit and are left out; null when no reading is checked.
+    /// Unchecked readings have no limit and are left out; null when no reading is checked. The change is in the function's own unit.
     /// </summary>
     /// <param name="gradient">In the order of <see cref="NetworkCovariance.Coordinates"/>.</param>
     public (string ReadingId, double Change)? WorstUndetected(ReadOnlySpan<double> gradient)

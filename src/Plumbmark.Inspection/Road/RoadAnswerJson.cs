@@ -62,6 +62,7 @@ public static class RoadAnswerJson
         json.WriteNumber("value", figure.Value * scale);
         json.WriteNumber("u", figure.U * scale);
         json.WriteNumber("uUnmeasured", figure.UUnmeasured * scale);
+        json.WriteNumber("bow", figure.Bow * scale);
         WriteVerdict(json, figure.Book, figure.ProbabilityWithin, figure.Verdict, scale);
         List(
             json,

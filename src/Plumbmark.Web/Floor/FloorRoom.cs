@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Http;
 using Plumbmark.Web.Server;
+using static Plumbmark.Web.Layout.Texts;
 
 namespace Plumbmark.Web.Floor;
 
@@ -21,6 +22,12 @@ public static class FloorRoom
         routes.CarPage("points/{point}", ShowPoint);
         routes.CarChange("points/{point}", PointChanges.DrawAnew);
         routes.CarChange("points/{point}/removal", PointChanges.Remove);
+        routes.CarPage("points/{point}/drop", ShowObstructed);
+        routes.CarChange("points/{point}/obstruction", ObstructedChanges.Tell);
+        routes.CarChange("points/{point}/indirect-drops", ObstructedChanges.BringDown);
+        routes.CarPage("level", request => Show.Page<LevelPage>(LevelView.Of(request)));
+        routes.CarChange("levels", LevelChanges.Read);
+        routes.CarPage("plan", ShowPlan);
         routes.CarPage("tools", request => Show.Page<ToolsPage>(ToolsView.Of(request)));
         routes.CarChange("tools", ToolChanges.Describe);
         routes.CarChange("tools/{tool}/removal", ToolChanges.Remove);
@@ -33,6 +40,15 @@ public static class FloorRoom
             ? Show.Page<WithdrawalPage>(view)
             : Show.NotFound("There is no such reading, or it was taken back before.");
 
+    private static IResult ShowPlan(CarRequest request)
+    {
+        var view = PlanView.Of(request);
+        return view.Faults.Any ? Show.Again<PlanPage>(view) : Show.Page<PlanPage>(view);
+    }
+
+    private static IResult ShowObstructed(CarRequest request) =>
+        ObstructedView.Of(request) is { } view ? Show.Page<ObstructedPage>(view) : Show.NotFound(Say("points.none-such"));
+
     private static IResult ShowPoint(CarRequest request) =>
-        PointView.Of(request) is { } view ? Show.Page<PointPage>(view) : Show.NotFound("There is no such point on this frame.");
+        PointView.Of(request) is { } view ? Show.Page<PointPage>(view) : Show.NotFound(Say("points.none-such"));
 }

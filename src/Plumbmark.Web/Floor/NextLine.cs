@@ -15,7 +15,8 @@ public sealed record NextLine(string Sentence, string Address)
         return [.. answer.Next.Where(n => !asked.Contains(n.Sentence)).Select(n => new NextLine(n.Sentence, AddressOf(n, car, tool)))];
     }
 
-    private static string AddressOf(NextReading next, long car, string tool)
+    /// <summary>Where the form stands ready for a reading.</summary>
+    public static string AddressOf(NextReading next, long car, string tool)
     {
         // A repeat names the same ends as a tape reading does.
         var kind = EntryKind.Of(next.Kind);

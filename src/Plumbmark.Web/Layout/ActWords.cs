@@ -20,6 +20,9 @@ public static class ActWords
             Act.PointRemoved a => $"point {a.Id} rubbed out",
             Act.LimitsChosen { Limits: null } => "limits taken away",
             Act.LimitsChosen => "limits chosen",
+            Act.LevelRead { Level: null } => "level readings taken away",
+            Act.LevelRead a =>
+                $"level read at {Words.Count(a.Level!.Stands.Count, "stand")} and {Words.Count(a.Level.Floor.Count, "place")} of the floor",
             Act.ReadingTaken a => $"reading {a.Reading.Id}: {For(a.Reading)}",
             Act.ReadingWithdrawn a => $"reading {a.Id} taken back: {a.Reason}",
             Act.PressJobDescribed a => $"{Quoted(a.Job.Part.Name)} in the press described",
@@ -59,6 +62,13 @@ public static class ActWords
             Reading.Drop { Distance: { } distance } r => $"{r.Point} dropped again, {distance.AsTyped} from the first mark",
             Reading.Drop { Dx: { } dx, Dy: { } dy } r =>
                 $"{r.Point} dropped again, {Step(dx, "forward", "back")} and {Step(dy, "left", "right")} of the first mark",
+            Reading.Indirect { Way: IndirectWay.Offset w } r =>
+                $"{r.Point} brought down beside itself: {Step(w.Dx, "forward", "back")} and {Step(w.Dy, "left", "right")} of mark {w.Mark}",
+            Reading.Indirect { Way: IndirectWay.Midpoint w } r => $"{r.Point} brought down half way between marks {w.From} and {w.To}",
+            Reading.Indirect { Way: IndirectWay.Bar w } r =>
+                $"{r.Point} brought down by a bar, {w.StandOff.AsTyped} inside mark {w.NearEnd}, toward {w.FarEnd}",
+            Reading.Indirect { Way: IndirectWay.HoleEdge w } r =>
+                $"{r.Point} brought down from the edge of its hole of {w.Diameter.AsTyped}, mark {w.Mark}",
             _ => reading.Id,
         };
 

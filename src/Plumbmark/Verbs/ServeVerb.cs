@@ -37,7 +37,7 @@ internal static class ServeVerb
 
     public static async Task<int> Run(Options options, Output output, CancellationToken stop)
     {
-        using var journals = DataOption.Open(options.Data);
+        using var journals = DataOption.Open(options.Data, output);
         journals.FillWhenNew(FirstCars.All);
         await using var app = WebServer.Build(journals, options.Port ?? FirstFreePort(), KeyFolder());
         try
@@ -52,9 +52,29 @@ internal static class ServeVerb
         var address = app.Urls.First();
         output.Result($"Plumbmark is open at {address}/\n");
         output.Remark("Only this machine can see it. Stop it with Ctrl+C; everything entered is kept.");
+        using var copies = CopyDaily(journals, output);
         await app.WaitForShutdownAsync(stop);
         return ExitCode.True;
     }
+
+    /// <summary>Makes each day's copy of the journal: soon after the start, which it does not hold up, and then each hour when one is due.</summary>
+    private static Timer CopyDaily(Journals journals, Output output) =>
+        new(
+            _ =>
+            {
+                try
+                {
+                    DailyCopies.Keep(journals, TimeProvider.System);
+                }
+                catch (StoreUnusableException e)
+                {
+                    output.Remark(e.Message);
+                }
+            },
+            null,
+            TimeSpan.FromSeconds(5),
+            TimeSpan.FromHours(1)
+        );
 
     private static int FirstFreePort() => Enumerable.Range(FirstPort, PortsTried).Where(IsFree).Select(p => (int?)p).FirstOrDefault() ?? 0;
 

@@ -63,13 +63,62 @@ public class RoadInspectionTests
         Assert.Equal(0, answer.Figures.Single(f => f.Kind == FigureKind.Thrust).Value, 1e-12);
     }
 
-    [Fact]
-    public void LinearAndTrials_AgreeOnTheDemo()
+    [Theory]
+    [InlineData(DemoRoad.Fault.None)]
+    [InlineData(DemoRoad.Fault.BentMount)]
+    [InlineData(DemoRoad.Fault.WrongLever)]
+    [InlineData(DemoRoad.Fault.HarmlessEighth)]
+    public void LinearAndTrials_AgreeOnTheDemosFaults(DemoRoad.Fault fault)
     {
         // JCGM 101:2008, clause 8, at one significant digit.
-        var answer = RoadInspection.Of(DemoRoad.Car(DemoRoad.Fault.BentMount), MeasuredPlaces.None, trials: 20_000);
+        var answer = RoadInspection.Of(DemoRoad.Car(fault), MeasuredPlaces.None, trials: 20_000);
         Assert.NotEmpty(answer.Trials);
         Assert.All(answer.Trials, t => Assert.True(t.Agrees, t.ToString()));
+    }
+
+    [Fact]
+    public void LinearAndTrials_AgreeOnTheShippedDemo_OnceTheBowIsCounted()
+    {
+        // Nobody has measured the demo's track rods: within 3 mm the wheels stand anywhere in 2.8 degrees of toe, and a wheel centre that swings about its king-pin comes inward either way.
+        // Slopes cannot show that: the front track's mean lies a tenth of u below its value, and without the bow both ends miss the trials by more than the clause allows.
+        var answer = RoadInspection.Of(DemoCar.File(), trials: 40_000);
+        Assert.NotEmpty(answer.Trials);
+        Assert.All(answer.Trials, t => Assert.True(t.Agrees, t.ToString()));
+        var track = answer.Figures.Single(f => f.Kind == FigureKind.FrontTrack);
+        var tried = answer.Trials.Single(t => t.Kind == FigureKind.FrontTrack);
+        Assert.InRange(track.Bow, -0.1e-3, -0.05e-3);
+        Assert.True(Math.Abs(tried.LinearLow - track.Bow - tried.TriedLow) > tried.Tolerance);
+    }
+
+    [Fact]
+    public void FiguresAndHeadline_SayOneThing()
+    {
+        // The shipped demo's left bump steer is out by itself; among all figures it may look so by chance.
+        var car = DemoCar.File();
+        var answer = RoadInspection.Of(car);
+        var bump = Figure(answer, FigureKind.BumpSteer, Side.Left);
+        Assert.True(bump.ProbabilityWithin < 0.05);
+        Assert.Equal(Verdict.CannotTellYet, bump.Verdict);
+        Assert.Equal(Verdict.CannotTellYet, answer.Verdict);
+        Assert.Contains(answer.Why, w => w.Contains("By itself it would be out", StringComparison.Ordinal));
+        foreach (var fault in Enum.GetValues<DemoRoad.Fault>())
+        {
+            var one = Of(fault);
+            Assert.Equal(
+                one.Figures.Any(f => f.Verdict == Verdict.Out) || one.Wheels.Any(w => w.Verdict == Verdict.Out),
+                one.Verdict == Verdict.Out
+            );
+        }
+    }
+
+    [Fact]
+    public void WhatDependsOnNothingMeasured_IsAsDrawn_AndHasNoPlusMinus()
+    {
+        var car = DemoCar.File();
+        var text = RoadText.Of(RoadInspection.Of(car), RoadDisplay.Of(car));
+        Assert.Contains("rear track: 50.00 in as drawn", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("±0.00", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("±0°00'", text, StringComparison.Ordinal);
     }
 
     [Fact]

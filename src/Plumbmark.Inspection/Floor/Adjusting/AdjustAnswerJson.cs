@@ -55,6 +55,7 @@ public static class AdjustAnswerJson
         Number(json, "chiSquareP", fit?.ChiSquareProbability);
         json.WriteEndObject();
         List(json, "readings", fit?.Readings ?? [], WriteReading);
+        List(json, "suspects", answer.Suspects, WriteSuspect);
         List(json, "tools", fit?.Tools ?? [], WriteTool);
         json.WriteStartObject("datum");
         List(json, "freeMotions", fit?.Datum.FreeMotions ?? [], (j, motion) => j.WriteStringValue(Word(motion)));
@@ -88,6 +89,18 @@ public static class AdjustAnswerJson
         Number(json, "standardised", reading.Standardised);
         Number(json, "redundancyNumber", reading.RedundancyNumber);
         Millimetres(json, "minimalDetectable", reading.MinimalDetectableMetres);
+        json.WriteEndObject();
+    }
+
+    private static void WriteSuspect(Utf8JsonWriter json, Suspect suspect)
+    {
+        json.WriteStartObject();
+        json.WriteOptional("reading", suspect.Reading);
+        json.WriteOptional("point", suspect.Point);
+        json.WriteString("kind", suspect.Kind);
+        Millimetres(json, "size", suspect.SizeMetres);
+        Number(json, "odds", suspect.Odds);
+        json.WriteString("sentence", suspect.Sentence);
         json.WriteEndObject();
     }
 

@@ -7,7 +7,7 @@ using Plumbmark.Inspection.Floor.Measured;
 
 namespace Plumbmark.Inspection.Floor.Adjusting;
 
-/// <summary>The readings that stand, as a network of observations in metres, each with its uncertainty (design 4.2).</summary>
+/// <summary>The readings that stand, as a network of observations in metres, each with its uncertainty (docs/method.md, 2).</summary>
 /// <remarks>
 /// A reading that states its own sigma is used with that and shares nothing. One with a tool that states a sigma has that as its own spread.
 /// All others: the division's rounding and 0.5 mm for each end set by eye, brought up to date by the tool's repeats; and the zero and

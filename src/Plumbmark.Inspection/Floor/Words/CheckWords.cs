@@ -20,6 +20,7 @@ internal static class CheckWords
             "sidesway" => "Sidesway",
             "diamond" => "Diamond, one rail ahead of the other,",
             "mash" => "The length of one side",
+            "point" => $"{where}, all directions together,",
             _ => check.Id,
         };
     }

@@ -16,7 +16,7 @@ public static class FloorText
         var text = new StringBuilder();
         text.Append($"{car.Car.Name}\n\n{answer.Overall.Headline}\n");
         Lines(text, "Why", answer.Overall.Why);
-        Lines(text, "Doubted readings", answer.Suspects.Select(s => s.Sentence));
+        Lines(text, "Doubted readings", answer.Suspects.Select(s => s.Sentence).Except(answer.Overall.Why, StringComparer.Ordinal));
         Lines(text, "Before you believe it", answer.LookAlikes.Select(a => a.Sentence));
         Lines(text, "What it looks like", answer.Damage.Select(d => d.Sentence));
         Lines(text, "Side against side", answer.Comparisons.Select(c => c.Sentence));

@@ -1,7 +1,7 @@
 using System.Xml.Linq;
 using Plumbmark.Testing;
 
-namespace Plumbmark.Engine.Tests;
+namespace Plumbmark.House.Tests.Architecture;
 
 /// <summary>The arrows between the projects (docs/decisions): Engine, Inspection, then Store and Drawing, then Web, then the executable.</summary>
 public class ArrowTests
@@ -28,7 +28,7 @@ public class ArrowTests
             let target = Path.GetFileNameWithoutExtension(reference.Attribute("Include")!.Value.Replace('\\', '/'))
             where !s_allowed[name].Contains(target)
             select $"{name} -> {target}";
-        Assert.Empty(wrong);
+        House.None(wrong);
     }
 
     [Fact]
