@@ -47,7 +47,7 @@ public partial class CommandLineDoc
     internal static IEnumerable<string> Verbs(string help)
     {
         var at = help.IndexOf("Commands:\n", StringComparison.Ordinal);
-        return at < 0 ? [] : Verb().Matches(help[at..]).Select(m => m.Groups[1].Value);
+        return at < 0 ? [] : Verb().Matches(help[at..]).Select(m => m.Groups["verb"].Value);
     }
 
     /// <summary>What the built program prints for help on these verbs.</summary>
@@ -55,6 +55,7 @@ public partial class CommandLineDoc
     {
         var start = new ProcessStartInfo("dotnet")
         {
+            UseShellExecute = false,
             RedirectStandardOutput = true,
             RedirectStandardError = true,
             StandardOutputEncoding = Encoding.UTF8,
@@ -73,6 +74,6 @@ public partial class CommandLineDoc
 
     private static void Section(StringBuilder text, string title, string help) => text.Append($"## {title}\n\n```text\n{help}\n```\n\n");
 
-    [GeneratedRegex(@"^  (\w[\w-]*)", RegexOptions.Multiline)]
+    [GeneratedRegex(@"^  (?<verb>\w[\w-]*)", RegexOptions.Multiline | RegexOptions.ExplicitCapture)]
     private static partial Regex Verb();
 }

@@ -36,7 +36,12 @@ public class EngineExampleDoc
 
     private static async Task<string> Run()
     {
-        var start = new ProcessStartInfo("dotnet") { RedirectStandardOutput = true, StandardOutputEncoding = Encoding.UTF8 };
+        var start = new ProcessStartInfo("dotnet")
+        {
+            UseShellExecute = false,
+            RedirectStandardOutput = true,
+            StandardOutputEncoding = Encoding.UTF8,
+        };
         start.ArgumentList.Add("exec");
         start.ArgumentList.Add(Path.Combine(AppContext.BaseDirectory, "EngineAlone.dll"));
         using var process = Process.Start(start)!;

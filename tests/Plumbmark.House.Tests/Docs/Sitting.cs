@@ -55,6 +55,7 @@ internal sealed class Sitting : IDisposable
         var start = new ProcessStartInfo("sh")
         {
             WorkingDirectory = _folder,
+            UseShellExecute = false,
             RedirectStandardOutput = true,
             StandardOutputEncoding = Encoding.UTF8,
         };

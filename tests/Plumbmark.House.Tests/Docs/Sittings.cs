@@ -3,7 +3,7 @@ using System.Collections.Concurrent;
 namespace Plumbmark.House.Tests.Docs;
 
 /// <summary>All documents with commands, run side by side as far as the machine goes; each is started once.</summary>
-public sealed class Sittings
+public sealed class Sittings : IDisposable
 {
     private readonly ConcurrentDictionary<string, Task<string>> _texts = new(StringComparer.Ordinal);
     private readonly SemaphoreSlim _seats = new(Environment.ProcessorCount);
@@ -18,6 +18,8 @@ public sealed class Sittings
             }
         }
     }
+
+    public void Dispose() => _seats.Dispose();
 
     /// <summary>The document with what its commands print today.</summary>
     public Task<string> Of(string path) => _texts[path];
