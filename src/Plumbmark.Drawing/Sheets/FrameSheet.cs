@@ -51,23 +51,14 @@ public static class FrameSheet
 
     private static IEnumerable<Block> Blocks(CarFile car, FloorAnswer answer, Room room, double width) =>
         [
+            new VerdictBlock(answer.Overall.Verdict, answer.Overall.Headline),
+            .. Front(car, answer, room),
             .. FramePairs.Blocks(car, answer),
             .. FrameChecks.Blocks(car, answer),
             .. FullLists(answer, room.Most),
             .. FrameReadings.Blocks(car, answer, width),
             .. SheetWords.CautionBlocks(Cautions.Frame),
         ];
-        IReadOnlyList<Block> readings = [.. FrameReadings.Blocks(car, answer)];
-        var tries = rooms
-            .Select(room =>
-            {
-                IReadOnlyList<Block> lead = [new VerdictBlock(answer.Overall.Verdict, answer.Overall.Headline), .. Front(car, answer, room), .. tables];
-                return (Lead: lead, Whole: Document([.. lead, .. FullLists(answer, room), .. readings]));
-            })
-            .ToList();
-        var best = tries.Find(t => t.Whole.PageCount == 1).Whole ?? tries.Find(t => Document(t.Lead).PageCount == 1).Whole;
-        return (best ?? tries[0].Whole).Pdf();
-    }
 
     private static IEnumerable<Block> Front(CarFile car, FloorAnswer answer, Room room)
     {
