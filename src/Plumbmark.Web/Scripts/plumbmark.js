@@ -106,10 +106,12 @@ document.addEventListener("submit", async (event) => {
 
   event.preventDefault();
   const body = new URLSearchParams(new FormData(form, button));
+  // On the round the next value is typed at once; fetch does not tell the fragment of a redirect.
+  const onward = form.elements.round?.value ? "#value" : "";
   try {
     const address = await show(new Request(form.action, { method: "POST", body }), location.href);
-    history.pushState(null, "", address);
-    settle(address, false);
+    history.pushState(null, "", address + onward);
+    settle(address + onward, false);
   } catch {
     // Sent in the ordinary way: the form has a name of its own, so if it did arrive it is kept once.
     form.submit();
@@ -122,6 +124,9 @@ function reveal() {
     button.hidden = false;
     button.onclick = () => print();
   }
+
+  // For what other scripts add to a page.
+  document.dispatchEvent(new Event("plumbmark:shown"));
 }
 
 addEventListener("pageshow", () => {
