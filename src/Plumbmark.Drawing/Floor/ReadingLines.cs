@@ -35,7 +35,7 @@ internal static class ReadingLines
         {
             var reading = suspect.Reading is { } id ? readings.GetValueOrDefault(id) : null;
             var points = reading?.Points.ToList() ?? (suspect.Point is { } point ? [point] : []);
-            IReadOnlyList<string> name = suspect.Reading is { } doubted ? [$"doubted: {doubted}", "measure again"] : ["doubted"];
+            IReadOnlyList<string> name = suspect.Reading is { } doubted ? ["doubted", doubted] : ["doubted"];
             foreach (var shape in Along(scene, points, Palette.Doubted, Palette.DoubtedWord, name, share: 0.36, suspect.Sentence))
             {
                 yield return shape;
@@ -129,7 +129,7 @@ internal static class ReadingLines
     private static Spot Clear(FloorScene scene, Spot from, Spot to, IReadOnlyList<string> words, Lettering lettering, double wanted)
     {
         const int Places = 13; // every twentieth of the middle six tenths
-        const double Mark = 14; // a point's mark with the space around it
+        const double Mark = 9; // a point's mark
         var half = words.Max(w => Plate.WidthOf(w, lettering)) / 2;
         var tall = words.Count * lettering.Size * LineHeight / 2;
         Spot At(double share) => new(from.X + ((to.X - from.X) * share), from.Y + ((to.Y - from.Y) * share) + 4);

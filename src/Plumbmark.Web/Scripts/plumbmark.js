@@ -43,7 +43,9 @@ function settle(address, keepPlace, x, y) {
   const target = wrong ?? document.getElementById(decodeURIComponent(new URL(address, location.href).hash.slice(1)));
   if (target?.matches("input, select, textarea")) {
     target.focus({ preventScroll: true });
-    target.scrollIntoView({ block: "center" });
+    // On the round what is asked for stands above the field, and the keys below it: all of them are to be seen.
+    const compact = target.closest(".floor-compact form");
+    (compact ?? target).scrollIntoView({ block: compact ? "start" : "center" });
   } else if (keepPlace) {
     scrollTo(x, y);
   } else {
