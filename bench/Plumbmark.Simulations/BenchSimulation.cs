@@ -10,16 +10,25 @@ namespace Plumbmark.Simulations;
 /// </remarks>
 internal static class BenchSimulation
 {
-    private const int Parts = 20_000;
-    private const int Seed = 20_406;
+    private const int Parts = 100_000;
+
+    // The beliefs of VariantPriors were chosen by looking at other seeds; this one was drawn once, after they stood.
+    private const int HeldOutSeed = 61_253;
     private const double Step = 5e-3;
     private const double Tolerance = 0.4e-3;
 
     public static void Run(TextWriter output)
     {
-        output.WriteLine("Two types of a part that differ by 5 mm in one dimension of two; 20,000 parts a row, seed 20406.");
+        output.WriteLine(
+            FormattableString.Invariant(
+                $"Two types of a part that differ by 5 mm in one dimension of two; {Parts:N0} parts a row, seed {HeldOutSeed}, which nothing was chosen by."
+            )
+        );
         output.WriteLine(
             "separated: the right type, straight or bent, named with 95 % or more. straight: named so and straight. wrong: the other named so. ahead: likelier."
+        );
+        output.WriteLine(
+            "not mistaken: the other type is not named, neither straight nor bent. Goals: 99 % separated, 95 % not mistaken with both measured, at 0.3 mm."
         );
         output.WriteLine();
         output.WriteLine("straight parts               u mm  measured   separated %  straight %  wrong %  ahead %");
@@ -33,7 +42,7 @@ internal static class BenchSimulation
 
         output.WriteLine();
         output.WriteLine(
-            "bent parts of the right type u mm  measured   taken for the other %   not so %   bent or none 95 %   can't tell %"
+            "bent parts of the right type u mm  measured   other, straight %   other, straight or bent %   not mistaken %   bent or none 95 %"
         );
         foreach (var u in new[] { 0.1e-3, 0.3e-3, 0.5e-3 })
         {
@@ -47,7 +56,7 @@ internal static class BenchSimulation
 
     private static void StraightRow(TextWriter output, double u, bool both)
     {
-        var random = new Random(Seed);
+        var random = new Random(HeldOutSeed);
         var (separated, right, wrong, likelier) = (0, 0, 0, 0);
         for (var i = 0; i < Parts; i++)
         {
@@ -67,20 +76,22 @@ internal static class BenchSimulation
 
     private static void BentRow(TextWriter output, string name, double u, bool both, Func<Random, (double Pad, double Length)> bend)
     {
-        var random = new Random(Seed);
-        var (mistaken, caught) = (0, 0);
+        var random = new Random(HeldOutSeed);
+        var (straight, mistaken, caught) = (0, 0, 0);
         for (var i = 0; i < Parts; i++)
         {
             var early = random.Next(2) == 0;
             var made = Made(random, early);
             var (pad, length) = bend(random);
             var answer = Judge((made.Pad + pad, made.Length + length), random, u, both);
-            mistaken += Odds(answer, !early).Straight >= VariantAnswer.Recognised ? 1 : 0;
+            var other = Odds(answer, !early);
+            straight += other.Straight >= VariantAnswer.Recognised ? 1 : 0;
+            mistaken += other.Straight + other.Bent >= VariantAnswer.Recognised ? 1 : 0;
             caught += answer.NoneOrBent >= VariantAnswer.Recognised ? 1 : 0;
         }
 
         output.WriteLine(
-            $"{name, -28} {u * 1000:F1}   {(both ? "both" : "one "), -8}  {Share(mistaken), 19}  {Share(Parts - mistaken), 9}  {Share(caught), 17}  {Share(Parts - mistaken - caught), 12}"
+            $"{name, -28} {u * 1000:F1}   {(both ? "both" : "one "), -8}  {Share(straight), 17}   {Share(mistaken), 24}   {Share(Parts - mistaken), 14}   {Share(caught), 17}"
         );
     }
 

@@ -7,9 +7,11 @@ var simulations = new Dictionary<string, Action<TextWriter>>(StringComparer.Ordi
     ["bench"] = BenchSimulation.Run,
     ["blunders"] = BlunderSimulation.Run,
     ["coverage"] = CoverageSimulation.Run,
-    ["floor"] = output => FloorSimulation.Run(output, args.Length > 1 ? int.Parse(args[1]) : 2000),
+    ["floor"] = output => FloorSimulation.Run(output, Number(1, 400), Number(2, 1000)),
+    ["plan"] = output => PlanSimulation.Run(output, Number(1, 100)),
     ["press"] = PressSimulation.Run,
     ["road"] = RoadSimulation.Run,
+    ["road-speed"] = RoadSimulation.RunSpeed,
     ["speed"] = Speed.Run,
 };
 if (args.Length == 0 || !simulations.TryGetValue(args[0], out var run))
@@ -20,3 +22,5 @@ if (args.Length == 0 || !simulations.TryGetValue(args[0], out var run))
 
 run(Console.Out);
 return 0;
+
+int Number(int at, int usual) => args.Length > at ? int.Parse(args[at]) : usual;

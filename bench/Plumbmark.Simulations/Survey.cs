@@ -9,7 +9,7 @@ namespace Plumbmark.Simulations;
 internal sealed class Survey
 {
     private const double End = 0.0005;
-    private const double Drop = 0.0005;
+    public const double Drop = 0.0005;
     private readonly Random _random;
     private readonly bool _isInches;
     private readonly Dictionary<string, Spot> _marks;
@@ -129,6 +129,21 @@ internal sealed class Survey
                 var o => o,
             };
         }
+    }
+
+    /// <summary>By how much each plan length would change if a mark lay elsewhere, metres; no noise in it.</summary>
+    public Dictionary<string, double> ChangesBy(string point, double dx, double dy)
+    {
+        var moved = _marks[point] with { X = _marks[point].X + dx, Y = _marks[point].Y + dy };
+        Spot At(string id) => id == point ? moved : _marks[id];
+        return Readings
+            .OfType<PlanDistance>()
+            .Where(o => o.From == point || o.To == point)
+            .ToDictionary(
+                o => o.Id,
+                o => Frame.Plan(At(o.From), At(o.To)) - Frame.Plan(_marks[o.From], _marks[o.To]),
+                StringComparer.Ordinal
+            );
     }
 
     private PlanDistance Retyped(PlanDistance o)

@@ -11,15 +11,27 @@ internal static class EntryRow
 {
     /// <summary>The entry in a row of sequence, together, id, at, by, act.</summary>
     /// <exception cref="StoreUnusableException">The act is not known to this version, or is not what was once written.</exception>
-    public static KeptEntry Read(SqliteDataReader row, long car)
+    public static KeptEntry Read(SqliteDataReader row, long car) =>
+        Of(
+            row.GetInt64(0),
+            row.GetInt64(1),
+            row.GetString(2),
+            row.GetString(3),
+            row.IsDBNull(4) ? null : row.GetString(4),
+            row.GetString(5),
+            car
+        );
+
+    /// <summary>The entry of those values.</summary>
+    /// <exception cref="StoreUnusableException">The act is not known to this version, or is not what was once written.</exception>
+    public static KeptEntry Of(long sequence, long together, string id, string at, string? by, string act, long car)
     {
-        var sequence = row.GetInt64(0);
         var faults = new Faults();
-        var act = ActJson.Read(Encoding.UTF8.GetBytes(row.GetString(5)), faults);
+        var read = ActJson.Read(Encoding.UTF8.GetBytes(act), faults);
         if (
-            act is null
-            || !Guid.TryParse(row.GetString(2), out var id)
-            || !DateTimeOffset.TryParse(row.GetString(3), CultureInfo.InvariantCulture, DateTimeStyles.RoundtripKind, out var at)
+            read is null
+            || !Guid.TryParse(id, out var name)
+            || !DateTimeOffset.TryParse(at, CultureInfo.InvariantCulture, DateTimeStyles.RoundtripKind, out var time)
         )
         {
             var why = faults.Count > 0 ? faults.First().Sentence : "Its name or its time cannot be read.";
@@ -29,6 +41,6 @@ internal static class EntryRow
             );
         }
 
-        return new KeptEntry(sequence, row.GetInt64(1), new JournalEntry(id, at, row.IsDBNull(4) ? null : row.GetString(4), act));
+        return new KeptEntry(sequence, together, new JournalEntry(name, time, by, read));
     }
 }

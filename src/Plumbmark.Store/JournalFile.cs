@@ -1,4 +1,3 @@
-using System.Buffers.Binary;
 using Microsoft.Data.Sqlite;
 
 namespace Plumbmark.Store;
@@ -8,6 +7,9 @@ internal static class JournalFile
 {
     private const int SqliteNotADatabase = 26;
     private const int SqliteDamaged = 11;
+
+    /// <summary>Reading a file of this size through takes a few tens of milliseconds; a larger one is read through before its daily copy is made.</summary>
+    private const long LargestReadThroughBytes = 4 * 1024 * 1024;
 
     /// <summary>An open connection to a file of the newest schema; the file and its folder are made when missing.</summary>
     /// <exception cref="StoreUnusableException">The file cannot be used as it is.</exception>
@@ -22,11 +24,15 @@ internal static class JournalFile
                 Directory.CreateDirectory(folder);
             }
 
-            RefuseWhatIsNotOurs(full, steps.Count);
+            JournalHeader.RefuseWhatIsNotOurs(full, steps.Count);
             connection = Connect(full);
             Pragmas.Apply(connection);
             Pragmas.UseWriteAheadLog(connection);
-            RefuseDamaged(connection);
+            if (new FileInfo(full).Length <= LargestReadThroughBytes)
+            {
+                RefuseDamaged(connection);
+            }
+
             Migrations.Run(connection, steps);
             return connection;
         }
@@ -38,7 +44,7 @@ internal static class JournalFile
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
             connection?.Dispose();
-            throw new StoreUnusableException($"The journal \"{full}\" cannot be opened: {e.Message}", e);
+            throw new StoreUnusableException($"The journal \"{full}\" cannot be opened: {e.Message}", e, StoreTrouble.NotWritable);
         }
         catch
         {
@@ -47,25 +53,34 @@ internal static class JournalFile
         }
     }
 
-    /// <summary>What SQLite said, in a sentence.</summary>
-    public static StoreUnusableException Told(string path, SqliteException e) =>
-        new(
-            e.SqliteErrorCode switch
-            {
-                5 or 6 =>
-                    $"The journal \"{path}\" is busy: another program has been writing to it for too long. Nothing was changed; try again.",
-                8 => $"The journal \"{path}\" cannot be written: the file or its folder is read-only.",
-                10 => $"The journal \"{path}\" cannot be read or written: {e.Message}",
-                SqliteDamaged => $"The journal \"{path}\" is damaged. It has not been changed; keep a copy of it before anything else.",
-                13 => $"The disk is full: nothing more can be written to the journal \"{path}\". What was accepted before is kept.",
-                14 => $"The journal \"{path}\" cannot be opened: there is no right to read and write it there, or it is a folder.",
-                SqliteNotADatabase => $"The file \"{path}\" is not a Plumbmark journal. It has not been touched.",
-                _ => $"The journal \"{path}\" cannot be used: {e.Message}",
-            },
-            e
-        );
+    /// <summary>What SQLite said, in a sentence. Its result codes: sqlite.org/rescode.html.</summary>
+    public static StoreUnusableException Told(string path, SqliteException e)
+    {
+        var (trouble, sentence) = e.SqliteErrorCode switch
+        {
+            5 or 6 => (
+                StoreTrouble.Busy,
+                $"The journal \"{path}\" is busy: another program has been writing to it for too long. Nothing was changed; try again."
+            ),
+            8 => (StoreTrouble.NotWritable, $"The journal \"{path}\" cannot be written: the file or its folder is read-only."),
+            10 => (StoreTrouble.Other, $"The journal \"{path}\" cannot be read or written: {e.Message}"),
+            SqliteDamaged => (StoreTrouble.Damaged, DamagedSentence(path)),
+            13 => (
+                StoreTrouble.Full,
+                $"The disk is full: nothing more can be written to the journal \"{path}\". What was accepted before is kept."
+            ),
+            14 => (
+                StoreTrouble.NotWritable,
+                $"The journal \"{path}\" cannot be opened: there is no right to read and write it there, or it is a folder."
+            ),
+            SqliteNotADatabase => (StoreTrouble.Damaged, $"The file \"{path}\" is not a Plumbmark journal. It has not been touched."),
+            _ => (StoreTrouble.Other, $"The journal \"{path}\" cannot be used: {e.Message}"),
+        };
+        return new StoreUnusableException(sentence, e, trouble);
+    }
 
-    private static SqliteConnection Connect(string path)
+    /// <summary>A connection without any settings.</summary>
+    public static SqliteConnection Connect(string path)
     {
         var text = new SqliteConnectionStringBuilder
         {
@@ -78,55 +93,18 @@ internal static class JournalFile
         return connection;
     }
 
-    /// <summary>
-    /// Reads the header of an existing file without SQLite, which would put files of its own beside it: a foreign or newer file is left
-    /// exactly as it is. Places in the header after "Database File Format", sqlite.org/fileformat2.html, section 1.3.
-    /// </summary>
-    private static void RefuseWhatIsNotOurs(string path, int newest)
+    /// <summary>Reads the whole file and refuses it when any of it is not as SQLite wrote it.</summary>
+    /// <exception cref="StoreUnusableException">It is damaged.</exception>
+    public static void RefuseDamaged(SqliteConnection connection)
     {
-        const int SchemaCookie = 40;
-        const int UserVersion = 60;
-        const int ApplicationId = 68;
-        Span<byte> header = stackalloc byte[100];
-        var read = File.Exists(path) ? ReadHeader(path, header) : 0;
-        if (read == 0)
+        // Not quick_check: that does not see that rows stand in another row's place, as after two pages were exchanged.
+        if (connection.One("PRAGMA integrity_check(1)") is not "ok")
         {
-            return;
+            throw new StoreUnusableException(DamagedSentence(connection.DataSource), StoreTrouble.Damaged);
         }
-
-        if (read < header.Length || !header.StartsWith("SQLite format 3\0"u8))
-        {
-            throw new StoreUnusableException(
-                $"The file \"{path}\" is not a Plumbmark journal. It has not been touched; name another file."
-            );
-        }
-
-        // A journal whose beginning still stands in its write-ahead log has neither id nor schema in the file itself.
-        var id = BinaryPrimitives.ReadInt32BigEndian(header[ApplicationId..]);
-        var isBlank = id == 0 && BinaryPrimitives.ReadInt32BigEndian(header[SchemaCookie..]) == 0;
-        if (id != Pragmas.ApplicationId && !isBlank)
-        {
-            throw new StoreUnusableException(
-                $"The file \"{path}\" is a database of another program. It has not been touched; name another file."
-            );
-        }
-
-        Migrations.RefuseNewer(path, BinaryPrimitives.ReadInt32BigEndian(header[UserVersion..]), newest);
     }
 
-    private static int ReadHeader(string path, Span<byte> header)
-    {
-        using var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
-        return file.ReadAtLeast(header, header.Length, throwOnEndOfStream: false);
-    }
-
-    private static void RefuseDamaged(SqliteConnection connection)
-    {
-        if (connection.One("PRAGMA quick_check(1)") is not "ok")
-        {
-            throw new StoreUnusableException(
-                $"The journal \"{connection.DataSource}\" is damaged. It has not been changed; keep a copy of it before anything else."
-            );
-        }
-    }
+    /// <summary>That a journal is damaged, in words.</summary>
+    public static string DamagedSentence(string path) =>
+        $"The journal \"{path}\" is damaged. It has not been changed; keep a copy of it before anything else.";
 }

@@ -12,7 +12,7 @@ public sealed partial class Journals
         var folder = Directory.CreateTempSubdirectory("plumbmark-backup-");
         try
         {
-            var path = Path.Combine(folder.FullName, "backup.db");
+            var path = System.IO.Path.Combine(folder.FullName, "backup.db");
             // A copy in one moment of time, whatever another window is doing; without the free pages.
             Do(() => _connection.Run("VACUUM INTO $path", ("$path", path)));
             return File.ReadAllBytes(path);
@@ -33,7 +33,7 @@ public sealed partial class Journals
         var folder = Directory.CreateTempSubdirectory("plumbmark-restore-");
         try
         {
-            var path = Path.Combine(folder.FullName, "backup.db");
+            var path = System.IO.Path.Combine(folder.FullName, "backup.db");
             File.WriteAllBytes(path, backup);
             return RestoreFrom(path);
         }

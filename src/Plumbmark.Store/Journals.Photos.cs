@@ -16,7 +16,7 @@ public sealed partial class Journals
                 return null;
             }
 
-            var name = Convert.ToHexStringLower(SHA256.HashData(bytes).AsSpan(0, 12));
+            var name = PhotoName(bytes);
             _connection.Run(
                 "INSERT INTO photo (car, name, content_type, added_at, bytes) VALUES ($car, $name, $type, $now, $bytes) ON CONFLICT DO NOTHING",
                 ("$car", car),
@@ -40,4 +40,7 @@ public sealed partial class Journals
                 )
                 .FirstOrDefault()
         );
+
+    /// <summary>A picture's name, from its content.</summary>
+    internal static string PhotoName(byte[] bytes) => Convert.ToHexStringLower(SHA256.HashData(bytes).AsSpan(0, 12));
 }

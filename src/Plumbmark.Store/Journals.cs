@@ -26,7 +26,7 @@ public sealed partial class Journals : IDisposable
     /// <summary>Opens the journals in a file; the file and its folder are made when missing.</summary>
     /// <exception cref="StoreUnusableException">The file cannot be used as it is; the message says why.</exception>
     public static Journals Open(string path, TimeProvider? clock = null) =>
-        new(JournalFile.Open(path, Migrations.BuiltIn), clock ?? TimeProvider.System);
+        new(JournalFile.Open(path, Migrations.BuiltIn), clock ?? TimeProvider.System) { Path = System.IO.Path.GetFullPath(path) };
 
     /// <summary>The cars that are not in the bin, in the order they came.</summary>
     public IReadOnlyList<OpenCar> Cars() => Listed("SELECT id FROM car WHERE binned_at IS NULL ORDER BY id");
@@ -59,7 +59,7 @@ public sealed partial class Journals : IDisposable
     public void FillWhenNew(Func<IEnumerable<CarFile>> cars)
     {
         var isNew = Do(() => _connection.One("SELECT 1 FROM car LIMIT 1") is null);
-        if (!isNew)
+        if (!isNew || ReadOnlyBecause is not null)
         {
             return;
         }
@@ -145,7 +145,14 @@ public sealed partial class Journals : IDisposable
     public bool TakeFromBin(long id) => Changed("UPDATE car SET binned_at = NULL WHERE id = $id AND binned_at IS NOT NULL", ("$id", id));
 
     /// <inheritdoc/>
-    public void Dispose() => _connection.Dispose();
+    public void Dispose()
+    {
+        _connection.Dispose();
+        if (_folderOfCopy is not null)
+        {
+            Directory.Delete(_folderOfCopy, recursive: true);
+        }
+    }
 
     private static string Text(DateTimeOffset at) => at.ToString("O");
 
@@ -215,17 +222,34 @@ public sealed partial class Journals : IDisposable
         return _cache[id] = ((known ?? OpenCar.Empty(id)) with { IsBinned = isBinned }).After(since);
     }
 
-    private List<KeptEntry> EntriesAfter(long car, long sequence) =>
-        _connection.All(
-            "SELECT sequence, together, id, at, by, act FROM entry WHERE car = $car AND sequence > $sequence ORDER BY sequence",
-            row => EntryRow.Read(row, car),
+    private List<KeptEntry> EntriesAfter(long car, long sequence)
+    {
+        var last = sequence;
+        return _connection.All(
+            "SELECT sequence, together, id, at, by, act, car FROM entry WHERE car = $car AND sequence > $sequence ORDER BY sequence",
+            row =>
+            {
+                // Places are given without gaps, so that a row which stands where another belongs is told by its place.
+                if (row.GetInt64(0) != ++last || row.GetInt64(6) != car)
+                {
+                    throw new StoreUnusableException(JournalFile.DamagedSentence(Path), StoreTrouble.Damaged);
+                }
+
+                return EntryRow.Read(row, car);
+            },
             ("$car", car),
             ("$sequence", sequence)
         );
+    }
 
     private T InTransaction<T>(Func<T> work) =>
         Do(() =>
         {
+            if (ReadOnlyBecause is { } why)
+            {
+                throw new StoreUnusableException($"Nothing was kept. {why}", StoreTrouble.NotWritable);
+            }
+
             using var transaction = _connection.BeginTransaction(deferred: false);
             try
             {

@@ -46,7 +46,8 @@ internal static class Migrations
         {
             throw new StoreUnusableException(
                 $"The journal \"{path}\" was written by a newer Plumbmark (schema {version}; this one knows up to {newest}). "
-                    + "It has not been touched. Use the newer Plumbmark, or another file."
+                    + "It has not been touched. Use the newer Plumbmark, or another file.",
+                StoreTrouble.Newer
             );
         }
     }
@@ -56,7 +57,7 @@ internal static class Migrations
         var copy = $"{connection.DataSource}.before-schema-{version + 1}";
         if (!File.Exists(copy))
         {
-            connection.Run("VACUUM INTO $copy", ("$copy", copy));
+            CheckedCopy.Write(connection, copy);
         }
     }
 

@@ -38,6 +38,22 @@ internal static class Sql
         return rows;
     }
 
+    /// <summary>Does something with every row, up to the first that cannot be read.</summary>
+    public static void Each(
+        this SqliteConnection connection,
+        string sql,
+        Action<SqliteDataReader> row,
+        params ReadOnlySpan<(string Name, object? Value)> values
+    )
+    {
+        using var command = Command(connection, sql, values);
+        using var reader = command.ExecuteReader();
+        while (reader.Read())
+        {
+            row(reader);
+        }
+    }
+
     private static SqliteCommand Command(SqliteConnection connection, string sql, ReadOnlySpan<(string Name, object? Value)> values)
     {
         var command = connection.CreateCommand();

@@ -4,10 +4,13 @@ namespace Plumbmark.Store;
 public sealed class StoreUnusableException : Exception
 {
     /// <summary>Tells why.</summary>
-    public StoreUnusableException(string sentence)
-        : base(sentence) { }
+    public StoreUnusableException(string sentence, StoreTrouble trouble = StoreTrouble.Other)
+        : base(sentence) => Trouble = trouble;
 
     /// <summary>Tells why, and keeps what the system said.</summary>
-    public StoreUnusableException(string sentence, Exception cause)
-        : base(sentence, cause) { }
+    public StoreUnusableException(string sentence, Exception cause, StoreTrouble trouble = StoreTrouble.Other)
+        : base(sentence, cause) => Trouble = trouble;
+
+    /// <summary>Why, for a program.</summary>
+    public StoreTrouble Trouble { get; }
 }

@@ -24,6 +24,8 @@ public sealed class Browser : IAsyncLifetime
                 Args =
                 [
                     "--no-sandbox",
+                    // A name of the home network: over plain http to it, a browser offers as little as a phone does.
+                    "--host-resolver-rules=MAP *.local 127.0.0.2",
                     "--disable-gpu",
                     "--disable-quic",
                     "--no-first-run",
@@ -35,13 +37,20 @@ public sealed class Browser : IAsyncLifetime
         );
     }
 
-    /// <summary>A visitor's own window: by default a phone of 360 × 740 in the light.</summary>
-    public async Task<IPage> Open(AppProcess app, int width = 360, int height = 740, bool script = true, bool dark = false)
+    /// <summary>A visitor's own window: by default a phone of 360 × 740 in the light, at the app's own address.</summary>
+    public async Task<IPage> Open(
+        AppProcess app,
+        int width = 360,
+        int height = 740,
+        bool script = true,
+        bool dark = false,
+        string? address = null
+    )
     {
         var context = await _browser!.NewContextAsync(
             new BrowserNewContextOptions
             {
-                BaseURL = app.Address,
+                BaseURL = address ?? app.Address,
                 ViewportSize = new ViewportSize { Width = width, Height = height },
                 DeviceScaleFactor = 2,
                 JavaScriptEnabled = script,

@@ -2,7 +2,6 @@ using CsCheck;
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Bench;
 using Plumbmark.Inspection.Book;
-using SerialRange = Plumbmark.Inspection.Book.SerialRange;
 
 namespace Plumbmark.Testing;
 

@@ -1,6 +1,7 @@
 using CsCheck;
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Bench;
+using Plumbmark.Inspection.Book;
 using Plumbmark.Inspection.Car;
 
 namespace Plumbmark.Testing;
@@ -126,7 +127,7 @@ public static class PartFiles
         from kind in Gen.Enum<PartKind>()
         from make in Gen.Enum<PartMake>()
         from conditions in Gen.Enum<PartCondition>().Array[0, 3]
-        from test in Gen.Enum<CrackTest>()
+        from test in Gen.Enum<CrackMethod>()
         from count in Gen.Int[0, 2]
         from measures in Each(count, Measures)
         from name in s_note
@@ -145,7 +146,7 @@ public static class PartFiles
                 name is null ? [] : [name]
             ),
             [.. conditions.Distinct()],
-            test,
+            number % 2 == 0 ? test : null,
             measures,
             limits
         );
@@ -165,7 +166,7 @@ public static class PartFiles
             $"v{number}",
             kind,
             $"type {number}",
-            open ? null : new SerialRange("TX 1", null),
+            open ? null : new SerialRange(SerialNumber.Read("TX 1"), null),
             open ? [] : ["51-0417"],
             figures
         );

@@ -159,7 +159,7 @@ public static class PartsSheet
         List<string> parts = [PartWords.For(part.Kind), PartWords.For(part.Make)];
         parts.AddRange(part.Card.Numbers.Select(n => $"number {n.Text}"));
         parts.AddRange(part.Conditions.Select(PartWords.For));
-        parts.Add(PartWords.For(part.CrackTest));
+        parts.Add(PartWords.For(part.ClearBy));
         if (part.Card.Source is { } source)
         {
             parts.Add($"source: {source.TrimEnd('.')}");

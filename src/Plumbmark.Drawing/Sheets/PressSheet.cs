@@ -3,6 +3,7 @@ using Plumbmark.Drawing.Press;
 using Plumbmark.Drawing.Sheets.Pages;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Press;
+using CrackMethod = Plumbmark.Inspection.Bench.CrackMethod;
 
 namespace Plumbmark.Drawing.Sheets;
 

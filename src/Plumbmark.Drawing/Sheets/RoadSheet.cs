@@ -73,7 +73,7 @@ public static class RoadSheet
         [
             new TableCell(Capital(RoadNames.Of(figure.Kind, figure.Side))),
             new TableCell(display.Said(figure.Kind, figure.Value)),
-            new TableCell($"±{display.Size(figure.Kind, ShownUncertainty * figure.U)}"),
+            new TableCell(figure.IsAsDrawn ? "as drawn" : $"±{display.Size(figure.Kind, ShownUncertainty * figure.U)}"),
             new TableCell(display.Said(figure.Kind, figure.Drawn)),
             new TableCell(figure.Book is { } book ? RoadText.Asked(book, display) : "nothing", PageType.CellSmall),
             new TableCell(

@@ -3,7 +3,7 @@ namespace Plumbmark.Engine.Adjustment;
 /// <summary>What one reading not yet taken would do to the covariance of the points: a sum of rank-one reductions.</summary>
 /// <remarks>
 /// With c the covariance between the coordinates and the reading, and s the variance the reading is expected to have (its own included),
-/// Q' = Q − Σ c cᵀ / s: whatever the reading turns out to be.
+/// Q' = Q − Σ c cᵀ / s: whatever the reading turns out to be. A gradient is in the function's own unit per metre, a variance in that unit squared.
 /// </remarks>
 public sealed class DesignEffect
 {

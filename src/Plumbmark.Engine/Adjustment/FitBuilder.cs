@@ -7,16 +7,8 @@ internal static class FitBuilder
     {
         var covariance = CovarianceOf(state);
         var datum = new DatumReport(state.Motions.Names, mirrorIsAssumed);
-        var leverage = new double[state.Network.RowCount];
-        var determined = 0.0;
-        for (var i = 0; i < leverage.Length; i++)
-        {
-            leverage[i] = state.Leverage(i);
-            determined += leverage[i];
-        }
-
-        // The leverages add up to the rank, a whole number.
-        var redundancy = leverage.Length - (int)Math.Round(determined);
+        var leverage = Enumerable.Range(0, state.Network.RowCount).Select(state.Leverage).ToArray();
+        var redundancy = state.Network.RowCount - state.Rank;
         return new NetworkFit(
             state,
             new FitParts(Points(state, covariance), Readings(state, leverage), Tools(state), covariance, datum, redundancy)

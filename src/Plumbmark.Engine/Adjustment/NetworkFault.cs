@@ -27,7 +27,7 @@ public abstract record NetworkFault
 
     /// <summary>A standard uncertainty is not a finite number greater than zero (for drops and tools: not negative).</summary>
     /// <param name="Name">The reading, point or tool.</param>
-    /// <param name="Sigma">What was found.</param>
+    /// <param name="Sigma">What was found, metres; for a tool's scale, metres per metre.</param>
     public sealed record SigmaNotAllowed(string Name, double Sigma) : NetworkFault;
 
     /// <summary>A fixed or sketched coordinate, or a tool's zero or scale, is not a finite number.</summary>

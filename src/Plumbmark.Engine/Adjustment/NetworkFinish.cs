@@ -45,7 +45,7 @@ internal static class NetworkFinish
             cofactor = cofactor.Constrain(constraints.G, constraints.B);
         }
 
-        return FitBuilder.Build(new NetworkState(solver, x, rows, cofactor, undetermined, summary), mirrorIsAssumed);
+        return FitBuilder.Build(new NetworkState(solver, x, rows, cofactor, factor.Order.Count, undetermined, summary), mirrorIsAssumed);
     }
 
     // The datum is held in the reference body, and of each loose motion one coordinate, so that the rest is determined.

@@ -8,6 +8,7 @@ internal sealed record NetworkState(
     double[] Unknowns,
     LinearRows Rows,
     Cofactor Cofactor,
+    int Rank,
     IReadOnlySet<int> Undetermined,
     SolveSummary Summary
 )

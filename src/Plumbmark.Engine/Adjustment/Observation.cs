@@ -3,7 +3,7 @@ using System.Diagnostics;
 namespace Plumbmark.Engine.Adjustment;
 
 /// <summary>
-/// One reading as the fit sees it: what was read, between which points, and how sure the reading itself is. The kinds are design 4.1's.
+/// One reading as the fit sees it: what was read, between which points, and how sure the reading itself is. The kinds are those of docs/method.md, 1.
 /// </summary>
 /// <remarks>
 /// A mark is where the plumb bob met the floor; a point is the hole or bolt above it. Each kind says which of the two it lives on.

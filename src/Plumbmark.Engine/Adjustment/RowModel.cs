@@ -2,7 +2,7 @@ using System.Diagnostics;
 
 namespace Plumbmark.Engine.Adjustment;
 
-/// <summary>The equations of design 4.1: misclosure model(x) − value of a row, and its derivatives.</summary>
+/// <summary>The equations of docs/method.md, 1: misclosure model(x) − value of a row, and its derivatives.</summary>
 /// <remarks>
 /// Legend: d - length between two marks or points - m; n = (n_x, n_y, n_z) - unit vector from A to B; s, c - scale and zero of the tool:
 /// reading = (1 + s) d + c.

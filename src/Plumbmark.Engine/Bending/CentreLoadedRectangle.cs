@@ -24,6 +24,6 @@ public static class CentreLoadedRectangle
     /// <summary>Set over travel at first yield: what stays when the load is taken off again.</summary>
     public static double SetRatio(double loadRatio) => TravelRatio(loadRatio) - loadRatio;
 
-    /// <summary>Half the length of the yielded zone over the span.</summary>
+    /// <summary>Half the length of the yielded zone over the span, a ratio.</summary>
     public static double YieldedHalfLengthOverSpan(double loadRatio) => loadRatio <= 1 ? 0 : (1 - (1 / loadRatio)) / 2;
 }

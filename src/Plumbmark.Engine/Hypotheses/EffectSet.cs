@@ -1,7 +1,7 @@
 namespace Plumbmark.Engine.Hypotheses;
 
 /// <summary>Effects ready for fitting against one <see cref="GaussianComparison"/>, by their numbers, alone or several together.</summary>
-/// <remarks>Holds Dᵀ M D and Dᵀ M r of all of them, so that thousands of combinations cost a small solution each.</remarks>
+/// <remarks>Holds Dᵀ M D and Dᵀ M r of all of them, so that thousands of combinations cost a small solution each. An amount has its effect's own unit.</remarks>
 public sealed class EffectSet
 {
     // An effect known no better than to a tenth per unit (0.1 m of damage, a tenth of slope or scale) is not seen at all: what little
@@ -19,7 +19,7 @@ public sealed class EffectSet
     /// <summary>Standard uncertainty of the amount of one effect fitted alone; infinite when the values cannot show it.</summary>
     public double UncertaintyAlone(int effect) => IsSeen(effect) ? 1 / Math.Sqrt(_gram[effect, effect]) : double.PositiveInfinity;
 
-    /// <summary>By how much the squared misfit falls with the effects fitted together: a quick look before <see cref="Fit"/>; null as there.</summary>
+    /// <summary>By how much the squared standardised misfit falls with the effects fitted together: a quick look before <see cref="Fit"/>; null as there.</summary>
     public double? Explained(params ReadOnlySpan<int> effects)
     {
         var solved = Solve(effects);

@@ -67,7 +67,7 @@ public sealed class GaussianComparison
         return new EffectSet(gram, [.. prepared.Select(c => Dot(c, _values))]);
     }
 
-    /// <summary>Standard uncertainty of the amount of one effect fitted alone; infinite when the values cannot show it.</summary>
+    /// <summary>Standard uncertainty of the amount of one effect fitted alone, in the effect's own unit; infinite when the values cannot show it.</summary>
     public double UncertaintyAlone(ReadOnlySpan<double> column)
     {
         var prepared = Project(_whitening.Whiten(column));

@@ -4,6 +4,7 @@ namespace Plumbmark.Engine.LeastSquares;
 /// <remarks>
 /// Exact: each unknown is free, at its lower bound or at its upper one, so all 3^n choices are tried and the best feasible one is the answer. The problem is convex, so nothing better exists between
 /// them. Meant for n of at most <see cref="MostUnknowns"/>; an active-set method would be faster and has more ways to go wrong.
+/// Plain numbers: the caller scales rows and columns to its own units.
 /// </remarks>
 public static class BoundedLeastSquares
 {

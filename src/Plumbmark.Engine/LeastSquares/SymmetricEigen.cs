@@ -3,6 +3,7 @@ namespace Plumbmark.Engine.LeastSquares;
 /// <summary>Eigenvalues and eigenvectors of a small symmetric matrix, by Jacobi's rotations.</summary>
 /// <remarks>
 /// Accurate also for eigenvalues near zero, which is what a rank question asks. Cost grows with n³ for each of some eight sweeps.
+/// Eigenvalues have the matrix's own unit.
 /// Source: Golub and Van Loan, Matrix Computations, 4th ed., section 8.5 (from memory).
 /// </remarks>
 public sealed class SymmetricEigen

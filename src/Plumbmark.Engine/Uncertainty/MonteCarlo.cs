@@ -7,7 +7,7 @@ public static class MonteCarlo
     /// <summary>Enough for a 95 % interval to one or two significant digits (JCGM 101:2008, 7.2.1 advises a million for two).</summary>
     public const int UsualTrials = 100_000;
 
-    /// <summary>One trial of several results: draws its inputs from the stream and fills in what follows; NaN where nothing does.</summary>
+    /// <summary>One trial of several results: draws its inputs from the stream and fills in what follows, each in its own unit; NaN where nothing does.</summary>
     public delegate void Trial(RandomStream draw, Span<double> results);
 
     /// <summary>Propagates to one result.</summary>

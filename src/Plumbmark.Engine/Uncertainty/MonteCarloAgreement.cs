@@ -1,7 +1,7 @@
 namespace Plumbmark.Engine.Uncertainty;
 
 /// <summary>Whether linear propagation may be trusted in a given case: do its ends agree with Monte Carlo's?</summary>
-/// <remarks>JCGM 101:2008, clause 8, with the numerical tolerance of 7.9.2.</remarks>
+/// <remarks>JCGM 101:2008, clause 8, with the numerical tolerance of 7.9.2. All arguments in the result's own unit.</remarks>
 public static class MonteCarloAgreement
 {
     /// <summary>δ, half of the last digit of u written with so many significant digits: u = c·10ˡ with c a whole number, δ = ½·10ˡ.</summary>

@@ -1,7 +1,7 @@
 namespace Plumbmark.Engine.Uncertainty;
 
 /// <summary>What a Monte Carlo propagation says of one result: M trial values, in order, and what follows from them.</summary>
-/// <remarks>JCGM 101:2008, 7.5 to 7.7.</remarks>
+/// <remarks>JCGM 101:2008, 7.5 to 7.7. All values in the result's own unit; a coverage is a probability.</remarks>
 public sealed class OutputDistribution
 {
     private readonly double[] _ordered;

@@ -6,7 +6,7 @@ namespace Plumbmark.Engine.Uncertainty;
 /// <remarks>
 /// The generator xoshiro256** 1.0 of D. Blackman and S. Vigna (Scrambled linear pseudorandom number generators, ACM TOMS 47, 2021), its state
 /// filled by SplitMix64 as they advise; both are in the public domain. Its period is 2²⁵⁶ − 1 (JCGM 101:2008, 6.5, asks for a long one).
-/// Not for secrets.
+/// Not for secrets. Bounds, mean and standard deviation are in whatever unit the caller means; the result is in the same unit.
 /// </remarks>
 public sealed class RandomStream
 {

@@ -31,13 +31,20 @@ internal sealed record Advice(Disposition Disposition, IReadOnlyList<string> Rea
         part.Is(PartCondition.Cracked) ? "It is cracked; a cracked part is not used again."
         : part.Is(PartCondition.Kinked) ? "It is kinked; the metal in the crease is used up."
         : part.Is(PartCondition.Corroded) ? "It is pitted or thinned by rust; what is left of it cannot be judged by measuring."
-        : part.Is(PartCondition.ThreadDamaged)
-        && part.Kind is PartKind.Upright or PartKind.StubAxle or PartKind.SteeringLever or PartKind.Trunnion
+        : part.Is(PartCondition.ThreadDamaged) && SteersOrCarriesTheWheel(part.Kind)
             ? "Its thread or seat is damaged; such parts break where the thread begins."
-        : part.Conditions.Any(c => c is PartCondition.Welded or PartCondition.Heated)
-        && part.Kind is PartKind.Upright or PartKind.StubAxle or PartKind.SteeringLever or PartKind.Trunnion
+        : part.Conditions.Any(c => c is PartCondition.Welded or PartCondition.Heated) && SteersOrCarriesTheWheel(part.Kind)
             ? "It was welded or heated; a part that steers or carries the wheel is not used after that."
         : null;
+
+    private static bool SteersOrCarriesTheWheel(PartKind kind) =>
+        kind
+            is PartKind.Upright
+                or PartKind.StubAxle
+                or PartKind.SteeringLever
+                or PartKind.Trunnion
+                or PartKind.TrackRod
+                or PartKind.BallJoint;
 
     private static Advice WhenOut(BenchCase part, PartVerdict verdict, AdviceSentences say)
     {

@@ -60,14 +60,38 @@ internal sealed class AdviceSentences(BenchCase part)
             yield return $"What differs from {other.PutDownTo} is put down to {other.PutDownTo}, which is out by measures of its own.";
         }
 
-        if (part.Part.Is(PartCondition.PressedBefore))
+        foreach (var past in Past(part.Part))
         {
-            yield return "It was straightened before: look it over every year, and renew it if it moves again.";
+            yield return past;
         }
 
         foreach (var dimension in dimensions.Where(d => d.Comparisons.All(c => c.Verdict is null)))
         {
             yield return $"{DimensionWords.Capital(dimension.Value.Dimension)} was measured but no limit is known for it.";
+        }
+    }
+
+    /// <summary>What was done to a part that measures true, and what no dimension shows of it.</summary>
+    private static IEnumerable<string> Past(Part part)
+    {
+        if (part.Is(PartCondition.PressedBefore))
+        {
+            yield return "It was straightened before: look it over every year, and renew it if it moves again.";
+        }
+
+        if (part.Is(PartCondition.Heated))
+        {
+            yield return "It was heated: it measures true, but what heat took of its strength no dimension shows. A competent person says whether it is used; a part never heated is better.";
+        }
+
+        if (part.Is(PartCondition.Welded))
+        {
+            yield return "It was welded where the maker did not weld: it measures true, but whether the weld holds no dimension shows. A competent person looks at it before it is used.";
+        }
+
+        if (part.Is(PartCondition.ThreadDamaged))
+        {
+            yield return "A thread or seat is damaged: put that right, or renew the part, before it is used.";
         }
     }
 

@@ -18,7 +18,7 @@ public sealed class BenchText(LengthUnit units)
             _ => Rate(si, u),
         };
 
-    /// <summary>A deviation with its sign: + for larger.</summary>
+    /// <summary>A deviation with its sign: + for larger; in metres, radians or newtons per metre.</summary>
     public string Signed(Quantity quantity, double si, double u)
     {
         var text = Value(quantity, Math.Abs(si), u);
@@ -26,7 +26,7 @@ public sealed class BenchText(LengthUnit units)
         return isNothing ? text : (si < 0 ? "−" : "+") + text;
     }
 
-    /// <summary>Twice the standard uncertainty, as ± something.</summary>
+    /// <summary>Twice the standard uncertainty, as ± something; in metres, radians or newtons per metre.</summary>
     public string PlusMinus(Quantity quantity, double u) =>
         quantity switch
         {

@@ -7,7 +7,7 @@ namespace Plumbmark.Inspection.Bench;
 /// <param name="Mirror">The part of the other side; null when there is none or it is not here.</param>
 /// <param name="Card">Numbers, source, photos, history.</param>
 /// <param name="Conditions">What was seen on it.</param>
-/// <param name="CrackTest">Which crack test was made.</param>
+/// <param name="ClearBy">How it was last looked over for cracks with nothing found, which means not found, not none; null when it was not. A crack that was found is <see cref="PartCondition.Cracked"/>.</param>
 /// <param name="Measures">Everything measured, in the order taken, those taken back included.</param>
 /// <param name="Limits">Limits its owner knows or chooses; they go before those of practice.</param>
 public sealed record Part(
@@ -17,7 +17,7 @@ public sealed record Part(
     string? Mirror = null,
     PartCard? Card = null,
     IReadOnlyList<PartCondition>? Conditions = null,
-    CrackTest CrackTest = CrackTest.NotDone,
+    CrackMethod? ClearBy = null,
     IReadOnlyList<Measure>? Measures = null,
     IReadOnlyList<PartLimit>? Limits = null
 )

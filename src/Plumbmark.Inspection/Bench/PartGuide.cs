@@ -62,8 +62,12 @@ public sealed record PartGuide(string What, string How, DimensionNature Nature, 
             ],
             PartKind.StubAxle => [s_turning],
             PartKind.SteeringLever => [s_heights, s_pair, s_bores],
-            PartKind.FulcrumPin => [s_turning],
-            PartKind.SpringSeat => [s_flat, s_heights],
+            PartKind.FulcrumPin or PartKind.TrackRod => [s_turning],
+            PartKind.BallJoint =>
+            [
+                new("its play", "hold a dial against the pin, push and pull it by hand, and note both ends", DimensionNature.Trueness),
+            ],
+            PartKind.SpringSeat or PartKind.Bracket => [s_flat, s_heights],
             PartKind.CoilSpring =>
             [
                 new(

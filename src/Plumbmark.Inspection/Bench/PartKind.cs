@@ -33,6 +33,15 @@ public enum PartKind
     /// <summary>A bush, or a bore by itself.</summary>
     Bush,
 
-    /// <summary>Any other part, built up from the same features.</summary>
+    /// <summary>A track rod, a centre link, a drop arm: whatever joins the wheel's lever to the steering. Never straightened.</summary>
+    TrackRod,
+
+    /// <summary>A ball joint or the end of a track rod. Never straightened.</summary>
+    BallJoint,
+
+    /// <summary>A bracket, horn, stay or mount that neither steers the car nor carries a wheel.</summary>
+    Bracket,
+
+    /// <summary>Any other part, built up from the same features. Nobody knows what it does, so it is never straightened.</summary>
     Own,
 }

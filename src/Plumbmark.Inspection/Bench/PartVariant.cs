@@ -1,3 +1,5 @@
+using Plumbmark.Inspection.Book;
+
 namespace Plumbmark.Inspection.Bench;
 
 /// <summary>One of the types of a part that the maker fitted: they may look alike and differ in one dimension.</summary>
@@ -21,6 +23,16 @@ public sealed record PartVariant(
 
     /// <summary>Its dimensions; empty when none is known.</summary>
     public IReadOnlyList<BookFigure> Figures { get; init; } = Figures ?? [];
+
+    /// <summary>Whether it was fitted to a car; null when that cannot be told, which is not a no.</summary>
+    /// <param name="serial">The car's number; null when unknown.</param>
+    public bool? IsFittedTo(SerialNumber? serial) =>
+        Serials?.Contains(serial) switch
+        {
+            SerialFit.Applies => true,
+            SerialFit.DoesNotApply => false,
+            _ => null,
+        };
 
     /// <summary>The figure for a dimension; null when the book has none.</summary>
     public BookFigure? Figure(string dimension) => Figures.FirstOrDefault(f => f.Dimension == dimension);

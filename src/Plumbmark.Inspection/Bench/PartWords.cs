@@ -17,6 +17,9 @@ public static class PartWords
             PartKind.CoilSpring => "coil spring",
             PartKind.Trunnion => "trunnion",
             PartKind.Bush => "bush or bore",
+            PartKind.TrackRod => "track rod",
+            PartKind.BallJoint => "ball joint",
+            PartKind.Bracket => "bracket",
             _ => "own part",
         };
 
@@ -45,12 +48,13 @@ public static class PartWords
             _ => "thread or seat damaged",
         };
 
-    /// <summary>Which crack test was made.</summary>
-    public static string For(CrackTest test) =>
-        test switch
+    /// <summary>How a part was looked over for cracks with nothing found; "no crack test yet" when it was not.</summary>
+    public static string For(CrackMethod? clearBy) =>
+        clearBy switch
         {
-            CrackTest.DyeClear => "dye penetrant, nothing found",
-            CrackTest.MagneticClear => "magnetic particles, nothing found",
+            CrackMethod.Dye => "dye penetrant, nothing found",
+            CrackMethod.Magnetic => "magnetic particles, nothing found",
+            CrackMethod.Eye => "by eye and glass, nothing found; that is no crack test",
             _ => "no crack test yet",
         };
 

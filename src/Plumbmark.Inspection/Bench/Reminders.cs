@@ -18,15 +18,15 @@ internal static class Reminders
         else if (disposition != Disposition.Replace && NeedsCrackTest(part))
         {
             all.Add(
-                part.CrackTest == CrackTest.NotDone
+                part.ClearBy is null or CrackMethod.Eye
                     ? "Have it tested for cracks before it goes back: magnetic particles find more than dye."
                     : "A crack test that found nothing does not prove that there is no crack."
             );
         }
 
-        if (part.Kind is PartKind.SteeringLever or PartKind.Upright or PartKind.StubAxle)
+        if (part.Kind is PartKind.SteeringLever or PartKind.Upright or PartKind.StubAxle or PartKind.TrackRod or PartKind.BallJoint)
         {
-            all.Add("Steering levers, uprights and stub axles: if bent, replace; never straighten.");
+            all.Add("Steering levers, track rods, ball joints, uprights and stub axles: if bent, replace; never straighten.");
         }
 
         if (part.Kind == PartKind.CoilSpring)
@@ -43,6 +43,12 @@ internal static class Reminders
 
     private static bool NeedsCrackTest(Part part) =>
         part.Make is PartMake.Forged or PartMake.Cast
-        || part.Kind is PartKind.SteeringLever or PartKind.Upright or PartKind.StubAxle or PartKind.Trunnion
-        || part.Is(PartCondition.PressedBefore);
+        || part.Kind
+            is PartKind.SteeringLever
+                or PartKind.Upright
+                or PartKind.StubAxle
+                or PartKind.Trunnion
+                or PartKind.TrackRod
+                or PartKind.BallJoint
+        || part.Conditions.Any(c => c is PartCondition.PressedBefore or PartCondition.Welded or PartCondition.Heated);
 }

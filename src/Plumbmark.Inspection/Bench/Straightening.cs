@@ -22,6 +22,10 @@ public static class Straightening
             PartKind.FulcrumPin => "A bent pin is renewed, not straightened.",
             PartKind.CoilSpring => "A spring is renewed, not straightened.",
             PartKind.Bush => "A bush is renewed.",
+            PartKind.TrackRod => "A track rod or steering link is never straightened: if it breaks, the car cannot be steered.",
+            PartKind.BallJoint => "A ball joint is renewed, never straightened: if it breaks, the wheel folds under.",
+            PartKind.Own =>
+                "Nobody has told what this part does, so it is not straightened. If it is an arm, a spring seat or a bracket that neither steers nor carries a wheel, choose that on its card.",
             _ => null,
         };
 

@@ -1,10 +1,12 @@
+using Plumbmark.Inspection.Book;
+
 namespace Plumbmark.Inspection.Bench;
 
 /// <summary>Which variant a part is, by Bayes' rule over the variants of its kind, each straight or bent, and "none of these".</summary>
 /// <remarks>
 /// For a dimension measured as x with u, and a book figure m with tolerance t (rectangular, so t/√3): z = (x - m) / s, s² = u² + t²/3.
-/// Straight: p = Π φ(z)/s. Bent: each dimension is left alone or moved by about b with equal chance and at least one is moved,
-/// p = (Π (½ φ(x; s²) + ½ φ(x; s² + b²)) - Π ½ φ(x; s²)) / (1 - 2⁻ᵏ). None of these: a broad bell about the middle of the book's figures.
+/// Straight: p = Π φ(z)/s. Bent: each dimension is moved by about b with probability q or left alone, and at least one is moved,
+/// p = (Π ((1-q) φ(x; s²) + q φ(x; s² + b²)) - Π (1-q) φ(x; s²)) / (1 - (1-q)ᵏ). None of these: a broad bell about the middle of the book's figures.
 /// Dimensions count as independent. A wrong variant looks exactly like a bent part in one dimension; only a second one tells them apart.
 /// </remarks>
 public static class VariantIdentification
@@ -38,7 +40,8 @@ public static class VariantIdentification
 
         // Only what every variant has a figure for can be compared fairly between them.
         DimensionValue[] compared = [.. dimensions.Where(d => kind.All(v => v.Figure(d.Dimension)?.Nominal.Quantity == d.Quantity))];
-        var weights = kind.Select(v => Weight(v, part, serial, belief)).ToArray();
+        var number = SerialNumber.Read(serial);
+        var weights = kind.Select(v => Weight(v, part, number, belief)).ToArray();
         var sum = weights.Sum();
         var straight = new double[kind.Length];
         var bent = new double[kind.Length];
@@ -53,9 +56,7 @@ public static class VariantIdentification
         var total = LogSum([.. straight, .. bent, none]);
         VariantOdds[] odds =
         [
-            .. kind.Select(
-                    (v, i) => new VariantOdds(v, Math.Exp(straight[i] - total), Math.Exp(bent[i] - total), v.Serials?.Contains(serial))
-                )
+            .. kind.Select((v, i) => new VariantOdds(v, Math.Exp(straight[i] - total), Math.Exp(bent[i] - total), v.IsFittedTo(number)))
                 .OrderByDescending(o => o.Straight)
                 .ThenByDescending(o => o.Bent),
         ];
@@ -68,9 +69,9 @@ public static class VariantIdentification
         );
     }
 
-    private static double Weight(PartVariant variant, Part part, string? serial, VariantPriors belief)
+    private static double Weight(PartVariant variant, Part part, SerialNumber? serial, VariantPriors belief)
     {
-        var fitted = variant.Serials?.Contains(serial) == true ? belief.SerialWeight : 1;
+        var fitted = variant.IsFittedTo(serial) == true ? belief.SerialWeight : 1;
         var numbers = variant.Numbers.Select(PartsSection.Bare).ToHashSet(StringComparer.Ordinal);
         var found = part.Card.Numbers.Any(n => numbers.Contains(PartsSection.Bare(n.Text)));
         return fitted * (found ? belief.NumberWeight : 1);

@@ -12,8 +12,3 @@ public sealed record BookReport(IReadOnlyList<PageReport> Pages, BookForCar? For
     public static BookReport Of(IReadOnlyList<BookPage> pages, CarFile? car) =>
         new([.. pages.Select(p => new PageReport(p, BookChecks.Of(p)))], car is null ? null : BookForCar.Of(car));
 }
-
-/// <summary>A page with what it says against itself.</summary>
-/// <param name="Page">The page.</param>
-/// <param name="Findings">The findings, contradictions first.</param>
-public sealed record PageReport(BookPage Page, IReadOnlyList<BookFinding> Findings);

@@ -47,11 +47,10 @@ public static class BookVariants
     private static IEnumerable<SerialRange> Ranges(FigureOnPage figure) =>
         figure.Dimension.AppliesTo.Serials.Count > 0 ? figure.Dimension.AppliesTo.Serials : figure.Page.AppliesTo.Serials;
 
-    private static Bench.SerialRange? RangeFor(IEnumerable<SerialRange> ranges, SerialNumber? number)
+    private static SerialRange? RangeFor(IEnumerable<SerialRange> ranges, SerialNumber? number)
     {
         var all = ranges.ToList();
-        var range = all.Find(r => r.Contains(number) == SerialFit.Applies) ?? all.FirstOrDefault();
-        return range is null ? null : new Bench.SerialRange(range.From?.AsWritten, range.To?.AsWritten);
+        return all.Find(r => r.Contains(number) == SerialFit.Applies) ?? all.FirstOrDefault();
     }
 
     private static BookFigure? Figure(FigureOnPage figure)

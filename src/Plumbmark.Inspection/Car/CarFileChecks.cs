@@ -5,7 +5,14 @@ namespace Plumbmark.Inspection.Car;
 /// <summary>What must hold between the parts of a car file: names that are used exist, partners agree, a start graduation leaves a length.</summary>
 internal static class CarFileChecks
 {
-    public static void Points(IReadOnlyList<Located<FramePoint>> points, Faults faults)
+    // Every field in which a reading names a point; the checks of the fields themselves are the readers' business.
+    private static readonly string[] s_pointFields = ["point", "from", "to"];
+
+    /// <summary>Partners must be there and name each other.</summary>
+    /// <param name="points">The points that could be read.</param>
+    /// <param name="named">The names of all points, of those too that could not be read.</param>
+    /// <param name="faults">Where faults go.</param>
+    public static void Points(IReadOnlyList<Located<FramePoint>> points, IReadOnlySet<string> named, Faults faults)
     {
         var byId = points.DistinctBy(p => p.Value.Id).ToDictionary(p => p.Value.Id, StringComparer.Ordinal);
         foreach (var (point, part) in points)
@@ -24,11 +31,11 @@ internal static class CarFileChecks
             {
                 faults.Add(part, $"Point \"{point.Id}\" is its own mirror; leave mirror out for a point on the centre line.");
             }
-            else if (!byId.TryGetValue(mirror, out var partner))
+            else if (!named.Contains(mirror))
             {
-                faults.Add(part, $"The mirror \"{mirror}\" is not among the points; {Known(byId.Keys)}.");
+                faults.Add(part, $"The mirror \"{mirror}\" is not among the points; {Known(named)}.");
             }
-            else if (partner.Value.Mirror is { } back && back != point.Id)
+            else if (byId.GetValueOrDefault(mirror)?.Value.Mirror is { } back && back != point.Id)
             {
                 faults.Add(
                     part,
@@ -38,21 +45,23 @@ internal static class CarFileChecks
         }
     }
 
-    public static void Readings(
-        IReadOnlyList<Located<Reading>> readings,
-        IReadOnlyList<Located<FramePoint>> points,
-        IReadOnlyList<Located<Tool>> tools,
-        Faults faults
-    )
+    /// <summary>A reading goes to points that exist; looked at in the text itself, so that a faulty value beside it does not hide it.</summary>
+    public static void ReadingPoints(IReadOnlyList<JsonPart> readings, IReadOnlySet<string> named, Faults faults)
     {
-        var ids = points.Select(p => p.Value.Id).ToHashSet(StringComparer.Ordinal);
+        foreach (var part in readings)
+        {
+            foreach (var missing in s_pointFields.Select(part.TextOf).OfType<string>().Where(p => !named.Contains(p)).Distinct())
+            {
+                faults.Add(part, $"Reading \"{part.TextOf("id")}\" goes to \"{missing}\", which is not among the points; {Known(named)}.");
+            }
+        }
+    }
+
+    /// <summary>A start graduation leaves a length.</summary>
+    public static void Readings(IReadOnlyList<Located<Reading>> readings, Faults faults)
+    {
         foreach (var (reading, part) in readings)
         {
-            foreach (var missing in reading.Points.Where(p => !ids.Contains(p)).Distinct())
-            {
-                faults.Add(part, $"Reading \"{reading.Id}\" goes to \"{missing}\", which is not among the points; {Known(ids)}.");
-            }
-
             if (reading.StartAt is { } start && ValueOf(reading) is { } value && start >= value)
             {
                 faults.Add(
@@ -71,7 +80,7 @@ internal static class CarFileChecks
             _ => null,
         };
 
-    private static string Known(IReadOnlyCollection<string> ids) =>
+    private static string Known(IReadOnlySet<string> ids) =>
         ids.Count switch
         {
             0 => "no point is defined yet",

@@ -44,22 +44,24 @@ public static class CarFileReader
         fields.RequiredWhole("version", CarFile.Version, CarFile.Version);
         fields.RequiredWord("units", Units);
         var car = fields.Group("car") is { } group ? ReadCar(group) : new CarIdentity("");
-        var tools = Located(fields, "tools", ToolJson.Read, t => t.Id, faults, units);
+        var tools = Located(fields, "tools", ToolJson.Read, faults, units);
         var frame = fields.Group("frame");
-        var points = frame is null ? [] : Located(frame, "points", PointJson.Read, p => p.Id, faults, units);
+        var points = frame is null ? [] : Located(frame, "points", PointJson.Read, faults, units);
         var limits = frame?.Group("limits") is { } limitFields ? LimitsJson.Read(limitFields) : null;
         frame?.RefuseOthers();
-        var readings = Located(fields, "readings", ReadingJson.Read, r => r.Id, faults, units);
+        var readings = Located(fields, "readings", ReadingJson.Read, faults, units);
         var road = fields.Group("road") is { } roadFields ? RoadJson.Read(roadFields, points.Select(p => p.Value)) : null;
-        var press = Located(fields, "press", PressJson.Read, j => j.Id, faults, units);
+        var press = Located(fields, "press", PressJson.Read, faults, units);
         var level = fields.Group("level") is { } levelFields ? LevelJson.Read(levelFields) : null;
         var parts = fields.Group("parts") is { } partFields ? PartsJson.Read(partFields) : PartsSection.Empty;
         var book = fields.Group("book") is { } bookFields ? BookSectionJson.Read(bookFields) : BookSection.Empty;
         var photos = fields.List("photos", part => PhotoOfJson.Read(new Fields(part, faults, units)));
         fields.RefuseOthers();
 
-        CarFileChecks.Points(points, faults);
-        CarFileChecks.Readings(readings, points, tools, faults);
+        HashSet<string> named = [.. (frame?.Items("points") ?? []).Select(p => p.TextOf("id")).OfType<string>()];
+        CarFileChecks.Points(points, named, faults);
+        CarFileChecks.ReadingPoints(fields.Items("readings"), named, faults);
+        CarFileChecks.Readings(readings, faults);
         return new CarFile(
             units,
             car,
@@ -90,33 +92,25 @@ public static class CarFileReader
         return car;
     }
 
-    /// <summary>The items of a list with the place of each, so that later checks can say where; an id used twice is a fault.</summary>
-    private static List<Located<T>> Located<T>(
-        Fields fields,
-        string name,
-        Func<Fields, T?> read,
-        Func<T, string> idOf,
-        Faults faults,
-        LengthUnit units
-    )
+    /// <summary>
+    /// The items of a list with the place of each, so that later checks can say where; an id used twice is a fault, also where something else keeps the
+    /// item from being read.
+    /// </summary>
+    private static List<Located<T>> Located<T>(Fields fields, string name, Func<Fields, T?> read, Faults faults, LengthUnit units)
         where T : class
     {
         var items = new List<Located<T>>();
         var firstUse = new Dictionary<string, JsonPart>(StringComparer.Ordinal);
         foreach (var part in fields.Items(name))
         {
-            if (read(new Fields(part, faults, units)) is not { } value)
+            if (read(new Fields(part, faults, units)) is { } value)
             {
-                continue;
+                items.Add(new Located<T>(value, part));
             }
 
-            items.Add(new Located<T>(value, part));
-            if (!firstUse.TryAdd(idOf(value), part))
+            if (part.TextOf("id") is { } id && !firstUse.TryAdd(id, part))
             {
-                faults.Add(
-                    part,
-                    $"The id \"{idOf(value)}\" is already used on line {firstUse[idOf(value)].Line}; every id must be used once."
-                );
+                faults.Add(part, $"The id \"{id}\" is already used on line {firstUse[id].Line}; every id must be used once.");
             }
         }
 

@@ -22,19 +22,9 @@ internal static class IndirectJson
         IndirectWay? way = wayPart?.Text switch
         {
             "midpoint" => Both(fields, from, (a, b) => new IndirectWay.Midpoint(a, b)),
-            "offset" => from is not null
-            && fields.RequiredLength("dx", LengthBound.Any) is { } dx
-            && fields.RequiredLength("dy", LengthBound.Any) is { } dy
-                ? new IndirectWay.Offset(from, dx, dy)
-                : null,
-            "edge" => from is not null
-            && fields.RequiredLength("value", LengthBound.Positive) is { } diameter
-            && fields.RequiredWord("edge", Edges) is { } edge
-                ? new IndirectWay.HoleEdge(from, diameter, edge)
-                : null,
-            "bar" => fields.RequiredLength("value") is { } standOff
-                ? Both(fields, from, (a, b) => new IndirectWay.Bar(a, b, standOff))
-                : null,
+            "offset" => Offset(fields, from),
+            "edge" => Edge(fields, from),
+            "bar" => Bar(fields, from),
             _ => Refuse(fields, wayPart),
         };
         return point is null || way is null ? null : new Reading.Indirect(id, point, way);
@@ -81,6 +71,28 @@ internal static class IndirectJson
         json.WriteString("way", way);
         json.WriteString("from", from);
         json.WriteOptional("to", to);
+    }
+
+    // Every field is asked for before any is judged: a fault in one must not hide another's.
+    private static IndirectWay? Offset(Fields fields, string? mark)
+    {
+        var dx = fields.RequiredLength("dx", LengthBound.Any);
+        var dy = fields.RequiredLength("dy", LengthBound.Any);
+        return mark is null || dx is null || dy is null ? null : new IndirectWay.Offset(mark, dx.Value, dy.Value);
+    }
+
+    private static IndirectWay? Edge(Fields fields, string? mark)
+    {
+        var diameter = fields.RequiredLength("value", LengthBound.Positive);
+        var edge = fields.RequiredWord("edge", Edges);
+        return mark is null || diameter is null || edge is null ? null : new IndirectWay.HoleEdge(mark, diameter.Value, edge.Value);
+    }
+
+    private static IndirectWay? Bar(Fields fields, string? nearEnd)
+    {
+        var standOff = fields.RequiredLength("value");
+        var ends = Both(fields, nearEnd, (a, b) => new IndirectWay.Midpoint(a, b)) as IndirectWay.Midpoint;
+        return standOff is null || ends is null ? null : new IndirectWay.Bar(ends.From, ends.To, standOff.Value);
     }
 
     private static IndirectWay? Both(Fields fields, string? from, Func<string, string, IndirectWay> make)

@@ -2,7 +2,6 @@ using System.Globalization;
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Bench;
 using Plumbmark.Inspection.Book;
-using SerialRange = Plumbmark.Inspection.Book.SerialRange;
 
 namespace Plumbmark.Inspection.Demo;
 

@@ -14,7 +14,7 @@ public static class DemoCar
     private const ulong Seed = 1047;
     private const double MillimetresPerInch = 25.4;
 
-    // What design 4.2 takes as usual: 0.5 mm for a plumb drop and 0.5 mm for each end of a tape, standard deviations.
+    // What docs/method.md, 2, takes as usual: 0.5 mm for a plumb drop and 0.5 mm for each end of a tape, standard deviations.
     private const double DropInches = 0.5 / MillimetresPerInch;
     private const double TapeEndInches = 0.5 / MillimetresPerInch;
     private const double LevelInches = 0.5 / MillimetresPerInch;

@@ -1,5 +1,6 @@
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Bench;
+using Plumbmark.Inspection.Book;
 using Plumbmark.Inspection.Car;
 
 namespace Plumbmark.Inspection.Demo;
@@ -16,8 +17,8 @@ internal static class DemoParts
 
     private static PartVariant[] Variants() =>
         [
-            Lever("lever-early", "early lever", new SerialRange(null, "QD 0899"), "QL 417", 1.42m),
-            Lever("lever-late", "late lever", new SerialRange("QD 0900", null), "QL 533", 1.20m),
+            Lever("lever-early", "early lever", new SerialRange(null, SerialNumber.Read("QD 0899")), "QL 417", 1.42m),
+            Lever("lever-late", "late lever", new SerialRange(SerialNumber.Read("QD 0900"), null), "QL 533", 1.20m),
             new(
                 "spring-front",
                 PartKind.CoilSpring,
@@ -80,7 +81,7 @@ internal static class DemoParts
             PartMake.Pressed,
             mirror,
             new PartCard(Source: "Box 1, as taken off.", History: ["Wire brushed and looked over; no crease, no crack seen."]),
-            CrackTest: CrackTest.DyeClear,
+            ClearBy: CrackMethod.Dye,
             Measures:
             [
                 new Measure.Plain("m1", "eye-height", [Inches(eye), Inches(eye + 0.002m)]) { Tool = "caliper" },

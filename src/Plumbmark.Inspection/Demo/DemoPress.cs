@@ -1,6 +1,7 @@
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Press;
+using CrackMethod = Plumbmark.Inspection.Bench.CrackMethod;
 
 namespace Plumbmark.Inspection.Demo;
 

@@ -8,7 +8,7 @@ public abstract record PlainCell
     /// <summary>What is not known.</summary>
     public static PlainCell Nothing { get; } = new Missing();
 
-    /// <summary>A number, or nothing.</summary>
+    /// <summary>A number, or nothing; its unit stands in the head of its column.</summary>
     public static PlainCell Of(double? value) => value is { } known ? new Number(known) : Nothing;
 
     /// <summary>A text, or nothing.</summary>
@@ -24,7 +24,7 @@ public abstract record PlainCell
             _ => throw new System.Diagnostics.UnreachableException(),
         };
 
-    /// <summary>A text.</summary>
+    /// <summary>A text, shown as it is.</summary>
     public sealed record Text(string Words) : PlainCell;
 
     /// <summary>A number; its unit stands in the head of its column.</summary>

@@ -22,6 +22,6 @@ public sealed record PlainTable(string Name, IReadOnlyList<string> Heads, IReadO
         return Encoding.UTF8.GetBytes(csv.ToString());
     }
 
-    /// <summary>A number as text that any machine reads alike.</summary>
+    /// <summary>A number as text that any machine reads alike; its unit stands in the head of its column.</summary>
     public static string NumberText(double value) => value.ToString("0.######", CultureInfo.InvariantCulture);
 }

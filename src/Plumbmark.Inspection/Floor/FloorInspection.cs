@@ -1,6 +1,8 @@
 using Plumbmark.Engine.Adjustment;
 using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Floor.Adjusting;
 using Plumbmark.Inspection.Floor.Comparing;
+using Plumbmark.Inspection.Floor.Contradictions;
 using Plumbmark.Inspection.Floor.Doubts;
 using Plumbmark.Inspection.Floor.Forms;
 using Plumbmark.Inspection.Floor.Measured;
@@ -28,8 +30,22 @@ public static class FloorInspection
         var doubted = suspects.Select(s => s.Reading).OfType<string>().ToHashSet(StringComparer.Ordinal);
         var comparisons = SideComparisons.Of(car, solution.Network, doubted, words);
         List<Check> checks = [.. (evaluation?.Checks ?? []).Select(c => c.Check)];
-        List<NextReading> next = [.. SecondLooks.At(car, suspects, options), .. NextReadings.Of(car, solution, checks, options)];
-        var overall = OverallWords.Answer(new OverallCase(car, evaluation, suspects, others, solution.Floating, comparisons, next), words);
+        var isUnexplained = evaluation is null || (!doubts.IsLocated && evaluation.Spread > 1);
+        var contradictions = isUnexplained ? LengthContradictions.Of(solution.Network) : [];
+        var culprits = LengthContradictions.Culprits(contradictions, solution.Network);
+        List<NextReading> next =
+        [
+            .. SecondLooks.At(car, suspects, options),
+            .. culprits.Select(c => Again(c, options)),
+            .. NextReadings.Of(car, solution, checks, options),
+        ];
+        var overall = OverallWords.Answer(
+            new OverallCase(car, evaluation, suspects, others, solution.Floating, comparisons, next)
+            {
+                NoFigure = NoFigure(solution, contradictions, culprits, words),
+            },
+            words
+        );
         return new FloorAnswer(
             overall,
             evaluation is null ? [] : FramePoints.Of(evaluation.Frame, evaluation.Contrasts, evaluation.Lie),
@@ -48,6 +64,19 @@ public static class FloorInspection
             LookAlikes = evaluation is null ? [] : LookAlikeSearch.Of(car, evaluation, words),
         };
     }
+
+    private static IReadOnlyList<string> NoFigure(
+        FrameSolution solution,
+        IReadOnlyList<Contradiction> contradictions,
+        IReadOnlyList<Observation.PlanDistance> culprits,
+        LengthWords words
+    ) =>
+        contradictions.Count > 0 ? [.. ContradictionWords.Of(contradictions, culprits, words)]
+        : solution.Outcome is NetworkOutcome.NotConverged lost ? [NetworkWords.NotConverged(lost.Summary.Iterations.Count)]
+        : [];
+
+    private static NextReading Again(Observation.PlanDistance length, FloorOptions options) =>
+        new("plan", length.From, length.To, null, [$"doubt:{length.Id}"], options.Minutes.Plan, ContradictionWords.Again(length));
 
     private static AdjustmentSummary Summary(NetworkFit? fit) =>
         fit is null ? new(0, null, null) : new(fit.Redundancy, fit.VarianceFactor, fit.ChiSquareProbability);

@@ -1,3 +1,5 @@
+using Plumbmark.Inspection.Bench;
+
 namespace Plumbmark.Inspection.Press;
 
 /// <summary>A crack test on bare metal. Nothing found means only that: nothing was found by this method.</summary>
@@ -7,16 +9,3 @@ namespace Plumbmark.Inspection.Press;
 /// <param name="AfterBite">The bite after which it was done; null for before the first.</param>
 /// <param name="Note">Anything else; null when nothing.</param>
 public sealed record CrackTest(string Id, CrackMethod Method, bool Found, string? AfterBite = null, string? Note = null);
-
-/// <summary>How a crack was looked for.</summary>
-public enum CrackMethod
-{
-    /// <summary>Dye penetrant.</summary>
-    Dye,
-
-    /// <summary>Magnetic particles.</summary>
-    Magnetic,
-
-    /// <summary>By eye and glass alone: not a crack test, but an inspection.</summary>
-    Eye,
-}

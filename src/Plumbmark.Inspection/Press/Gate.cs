@@ -1,3 +1,5 @@
+using Plumbmark.Inspection.Bench;
+
 namespace Plumbmark.Inspection.Press;
 
 /// <summary>Decides whether the press plans for a part at all. It never says that a part is sound, and it never offers heat.</summary>

@@ -2,13 +2,6 @@ using Plumbmark.Engine.Bending;
 
 namespace Plumbmark.Inspection.Press;
 
-/// <summary>Between which stresses a metal is expected to yield, and where the numbers come from.</summary>
-/// <param name="Material">The metal.</param>
-/// <param name="Name">Its trade name.</param>
-/// <param name="Yield">The range; null where the press plans nothing, or the metal is unknown.</param>
-/// <param name="Source">Source of both ends of the range.</param>
-public sealed record MaterialEntry(Material Material, string Name, YieldRange? Yield, string Source);
-
 /// <summary>The metals that the press knows.</summary>
 /// <remarks>A standard prints a least yield; what a bar really has lies above it. The upper ends are our own choice where the source says so.</remarks>
 public static class MaterialTable

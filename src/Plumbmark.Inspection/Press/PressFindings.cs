@@ -77,12 +77,3 @@ public sealed record PressFindings(
         return (bends.Zip(weights, (b, w) => w * value(b)).Sum() / total, 1 / Math.Sqrt(total));
     }
 }
-
-/// <summary>What one line says.</summary>
-/// <param name="Line">The line.</param>
-/// <param name="Finding">Its bend.</param>
-public sealed record LineFinding(ProfileLine Line, BendFinding Finding)
-{
-    /// <summary>The bend; null when there is none or it cannot be told.</summary>
-    public Bend? Bend => Finding.Match<Bend?>(_ => null, _ => null, k => k.Bend, s => s.Bend);
-}

@@ -1,3 +1,4 @@
+using Plumbmark.Inspection.Bench;
 using Plumbmark.Inspection.Car.Json;
 
 namespace Plumbmark.Inspection.Press;

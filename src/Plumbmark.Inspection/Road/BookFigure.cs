@@ -26,6 +26,6 @@ public sealed record BookFigure(
     /// <summary>The most allowed, radians or metres; null when not limited above.</summary>
     public double? MostSi => Most?.Si ?? (Limit is { } limit ? (Value?.Si ?? 0) + limit.Si : null);
 
-    /// <summary>What to aim at: the value, else the middle of the limits; null when neither is known.</summary>
+    /// <summary>What to aim at, radians or metres: the value, else the middle of the limits; null when neither is known.</summary>
     public double? AimSi => Value?.Si ?? (LeastSi is { } least && MostSi is { } most ? 0.5 * (least + most) : null);
 }

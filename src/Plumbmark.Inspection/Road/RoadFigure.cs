@@ -11,7 +11,7 @@ namespace Plumbmark.Inspection.Road;
 /// <param name="UUnmeasured">The part of it that stands for what nobody has measured.</param>
 /// <param name="Book">What the book asks; null when it asks nothing.</param>
 /// <param name="ProbabilityWithin">Probability of being within the book's limits; null without limits.</param>
-/// <param name="Verdict">The verdict; null without limits.</param>
+/// <param name="Verdict">The verdict, all figures and wheel readings judged together; null without limits.</param>
 /// <param name="Contributions">What makes the difference from the drawing, largest first.</param>
 public sealed record RoadFigure(
     FigureKind Kind,
@@ -24,4 +24,17 @@ public sealed record RoadFigure(
     double? ProbabilityWithin,
     Verdict? Verdict,
     IReadOnlyList<Contribution> Contributions
-);
+)
+{
+    /// <summary>How far the mean over everything uncertain lies from <see cref="Value"/>, because the road from place to angle is bent; what slopes alone cannot show.</summary>
+    public double Bow { get; init; }
+
+    // Finer than two seconds of arc, or a hundredth of a millimetre, nothing is shown.
+    private const double LeastShown = 1e-5;
+
+    /// <summary>Whether it depends on nothing that is measured or allowed for: the drawing's own number, which no ± belongs to.</summary>
+    public bool IsAsDrawn => U < LeastShown && Math.Abs(Value - Drawn) < LeastShown;
+
+    /// <summary>The mean over everything uncertain: what the probability of being within is taken about.</summary>
+    public double Mean => Value + Bow;
+}

@@ -22,8 +22,9 @@ internal static class RoadFigures
         // Shares of a difference are taken with the slopes half way, which leaves only third-order remainders.
         double[] half = [.. amounts.Select(a => 0.5 * a)];
         var (basicsHalf, slopesHalf) = (model.Kinematics.Basics(half), model.Kinematics.Slopes(half));
+        var bows = FigureBow.Of(model, FigureFormula.All, DeviationSpread.Of(model.Deviations));
         var figures = new List<RoadFigure>();
-        foreach (var formula in FigureFormula.All)
+        foreach (var (formula, bow) in FigureFormula.All.Zip(bows))
         {
             var value = formula.Of(found);
             if (double.IsFinite(value) && (IsMoved(formula, found, slopes) || BookFor(formula, model.Section.Book) is not null))
@@ -32,7 +33,7 @@ internal static class RoadFigures
                 var unmeasured = model.Deviations.AllowedVariance(slope);
                 var u = Math.Sqrt(model.Deviations.FoundVariance(slope) + unmeasured);
                 var book = BookFor(formula, model.Section.Book);
-                var within = Within(book, value, u);
+                var within = Within(book, value + bow, u);
                 figures.Add(
                     new(
                         formula.Kind,
@@ -46,6 +47,9 @@ internal static class RoadFigures
                         within is { } p ? VerdictOf(p) : null,
                         Contributions(formula, formula.Slope(basicsHalf, slopesHalf), model.Deviations)
                     )
+                    {
+                        Bow = bow,
+                    }
                 );
             }
         }
@@ -102,6 +106,8 @@ internal static class RoadFigures
                 or FigureKind.WheelbaseSplit
                 or FigureKind.FrontTrack
                 or FigureKind.RearTrack
+                or FigureKind.RearOffset
+                or FigureKind.DogTrack
                 or FigureKind.RideHeightSplit
             ? FigureUnit.Length
             : FigureUnit.Angle;

@@ -1,4 +1,3 @@
-using Plumbmark.Engine.Uncertainty;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor;
 
@@ -29,8 +28,8 @@ public static class RoadInspection
         var model = RoadModel.Of(car, measured);
         FrontFit.Remark(model, display);
         RearFit.Remark(model);
-        var figures = RoadFigures.Of(model);
-        var (wheels, wheelRemarks) = WheelCheck.Of(model.Section, display);
+        var (wheelsAlone, wheelRemarks) = WheelCheck.Of(model.Section, display);
+        var (figures, wheels) = JudgedTogether.Of(RoadFigures.Of(model), wheelsAlone);
         var travel = FrontTravel.Of(model, display);
         Side[] sides = [Side.Left, Side.Right];
         var drawnCurves = sides.ToDictionary(s => s, s => travel?.Curve(s, isDrawn: true) ?? []);
@@ -61,17 +60,13 @@ public static class RoadInspection
         };
     }
 
-    // Out when a figure is out after allowing for how many there are; true only when every figure that is asked for is true and nothing is missing.
+    // Out when a figure is out; true only when every figure that is asked for is true and nothing is missing.
     private static Verdict VerdictOf(IReadOnlyList<RoadFigure> figures, IReadOnlyList<WheelResult> wheels, RoadRemarks remarks)
     {
-        double[] within = [.. figures.Select(f => f.ProbabilityWithin).Concat(wheels.Select(w => w.ProbabilityWithin)).OfType<double>()];
-        if (HolmStepDown.Adjusted(within).Any(p => RoadFigures.VerdictOf(p) == Verdict.Out))
-        {
-            return Verdict.Out;
-        }
-
-        var isAllTrue = within.Length > 0 && within.All(p => RoadFigures.VerdictOf(p) == Verdict.True);
-        return isAllTrue && remarks.Missing.Count == 0 ? Verdict.True : Verdict.CannotTellYet;
+        List<Verdict> verdicts = [.. figures.Select(f => f.Verdict).Concat(wheels.Select(w => w.Verdict)).OfType<Verdict>()];
+        return verdicts.Contains(Verdict.Out) ? Verdict.Out
+            : verdicts.Count > 0 && verdicts.All(v => v == Verdict.True) && remarks.Missing.Count == 0 ? Verdict.True
+            : Verdict.CannotTellYet;
     }
 
     private static RearSketch? RearSketchOf(RoadModel model)

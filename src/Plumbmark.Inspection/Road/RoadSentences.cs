@@ -95,8 +95,8 @@ internal static class RoadSentences
     public static string Reason(RoadFigure figure, RoadDisplay display)
     {
         var give =
-            $"{Capital(RoadNames.Of(figure.Kind, figure.Side))} would be {display.Said(figure.Kind, figure.Value)}, give or take {display.Size(figure.Kind, 2 * figure.U)}";
-        return $"{give}; {Asked(figure.Book, figure.Kind, display)}.{From(figure, display)}";
+            $"{Capital(RoadNames.Of(figure.Kind, figure.Side))} would be {display.Said(figure.Kind, figure.Value)}, {GiveOrTake(figure, display)}";
+        return $"{give}; {Asked(figure.Book, figure.Kind, display)}.{AmongAll(figure.ProbabilityWithin, figure.Verdict)}{From(figure, display)}";
     }
 
     /// <summary>A result of the wheel check in one sentence.</summary>
@@ -104,8 +104,16 @@ internal static class RoadSentences
     {
         var give =
             $"{Capital(NameOf(result))} reads {display.Said(result.Kind, result.Value)}, give or take {display.Size(result.Kind, 2 * result.U)}";
-        return $"{give}; {Asked(result.Book, result.Kind, display)}.";
+        return $"{give}; {Asked(result.Book, result.Kind, display)}.{AmongAll(result.ProbabilityWithin, result.Verdict)}";
     }
+
+    private static string GiveOrTake(RoadFigure figure, RoadDisplay display) =>
+        figure.IsAsDrawn ? "as drawn" : $"give or take {display.Size(figure.Kind, 2 * figure.U)}";
+
+    private static string AmongAll(double? within, Verdict? verdict) =>
+        JudgedTogether.LooksOut(within, verdict)
+            ? " By itself it would be out; of so many figures judged together one may look so by chance, so measure again what makes it."
+            : "";
 
     /// <summary>What a result of the wheel check is called.</summary>
     public static string NameOf(WheelResult result) =>

@@ -71,7 +71,7 @@ public static class RoadText
     {
         var verdict = f.Verdict is { } v ? $"  [{VerdictWord.For(v)}]" : "";
         var toe = f is { Kind: FigureKind.ToeIn, Side: null } && display.ToeAtRim(f.Value) is { } said ? $" ({said})" : "";
-        return $"{RoadNames.Of(f.Kind, f.Side)}: {display.Said(f.Kind, f.Value)}{toe} ±{display.Size(f.Kind, 2 * f.U)}, drawn {display.Said(f.Kind, f.Drawn)}{verdict}";
+        return $"{RoadNames.Of(f.Kind, f.Side)}: {display.Said(f.Kind, f.Value)}{toe} {Sureness(f, display)}{verdict}";
     }
 
     private static string Line(WheelResult w, RoadDisplay display)
@@ -79,6 +79,16 @@ public static class RoadText
         var verdict = w.Verdict is { } v ? $"  [{VerdictWord.For(v)}]" : "";
         var remarks = w.Remarks.Count > 0 ? $" {string.Join(" ", w.Remarks)}" : "";
         return $"{RoadSentences.NameOf(w)}: {display.Said(w.Kind, w.Value)} ±{display.Size(w.Kind, 2 * w.U)}{verdict}{remarks}";
+    }
+
+    /// <summary>How sure a figure is and what the drawing gives; "as drawn" where nothing that it depends on is measured or open.</summary>
+    public static string Sureness(RoadFigure figure, RoadDisplay display)
+    {
+        ArgumentNullException.ThrowIfNull(figure);
+        ArgumentNullException.ThrowIfNull(display);
+        return figure.IsAsDrawn
+            ? "as drawn"
+            : $"±{display.Size(figure.Kind, 2 * figure.U)}, drawn {display.Said(figure.Kind, figure.Drawn)}";
     }
 
     /// <summary>What is worth measuring, in one line.</summary>

@@ -3,7 +3,7 @@ namespace Plumbmark.Inspection.Road;
 /// <summary>How one figure's linear uncertainty compares with trying it out: many cars drawn at random within what was measured.</summary>
 /// <param name="Kind">The figure.</param>
 /// <param name="Side">Its side; null for the car.</param>
-/// <param name="LinearLow">Lower end of the 95 % interval by linear propagation, radians or metres.</param>
+/// <param name="LinearLow">Lower end of the 95 % interval by linear propagation about the mean, radians or metres.</param>
 /// <param name="LinearHigh">Its upper end.</param>
 /// <param name="TriedLow">Lower end by trials.</param>
 /// <param name="TriedHigh">Its upper end.</param>

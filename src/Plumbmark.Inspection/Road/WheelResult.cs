@@ -11,7 +11,7 @@ namespace Plumbmark.Inspection.Road;
 /// <param name="U">Standard uncertainty (k = 1).</param>
 /// <param name="Book">What the book asks; null when it asks nothing.</param>
 /// <param name="ProbabilityWithin">Probability of being within the book's limits; null without limits.</param>
-/// <param name="Verdict">The verdict; null without limits.</param>
+/// <param name="Verdict">The verdict, all figures and wheel readings judged together; null without limits.</param>
 /// <param name="Readings">The readings it is made from.</param>
 /// <param name="Remarks">What the person should know of it: run-out, a short form's cost.</param>
 public sealed record WheelResult(

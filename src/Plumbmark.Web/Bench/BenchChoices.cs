@@ -9,7 +9,7 @@ internal static class BenchChoices
 
     public static IReadOnlyList<(string Value, string Text)> Makes { get; } = All<PartMake>(m => PartWords.For(m));
 
-    public static IReadOnlyList<(string Value, string Text)> CrackTests { get; } = All<CrackTest>(PartWords.For);
+    public static IReadOnlyList<(string Value, string Text)> CrackMethods { get; } = All<CrackMethod>(m => PartWords.For(m));
 
     public static IReadOnlyList<(string Value, string Text)> Conditions { get; } = All<PartCondition>(PartWords.For);
 

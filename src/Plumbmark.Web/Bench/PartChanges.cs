@@ -63,10 +63,11 @@ internal static class PartChanges
         var seen = Enum.GetValues<PartCondition>().Where(c => request.Field($"seen-{c}").Length > 0);
         var after = part with
         {
+            Kind = BenchChoices.Of<PartKind>(request.Field("kind")) ?? part.Kind,
             Make = BenchChoices.Of<PartMake>(request.Field("made")),
             Card = card,
             Conditions = [.. seen],
-            CrackTest = BenchChoices.Of<CrackTest>(request.Field("crackTest")) ?? CrackTest.NotDone,
+            ClearBy = BenchChoices.Of<CrackMethod>(request.Field("crackTest")),
         };
         return faults.Any
             ? Show.Again<CardPage>(CardView.Of(request, faults)!)

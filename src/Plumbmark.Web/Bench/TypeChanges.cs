@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Http;
 using Plumbmark.Inspection.Bench;
+using Plumbmark.Inspection.Book;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Journal;
 using Plumbmark.Web.Server;
@@ -19,7 +20,12 @@ internal static class TypeChanges
             faults.Add("kind", "Choose what it is.");
         }
 
-        var (from, to) = (Serial(request, "from", faults), Serial(request, "to", faults));
+        var serials = new SerialRange(Serial(request, "from", faults), Serial(request, "to", faults));
+        if (!serials.IsSound)
+        {
+            faults.Add("to", "The last number must be of the same series as the first and not before it.");
+        }
+
         var number = request.OptionalText("number", faults, most: 40);
         var figures = Enumerable.Range(1, TypesView.Dimensions).Select(n => Figure(request, n, faults)).OfType<BookFigure>().ToList();
         if (faults.Any)
@@ -36,7 +42,7 @@ internal static class TypeChanges
                     known?.Id ?? FreeId(car.File.Parts, name),
                     kind!.Value,
                     name,
-                    from is null && to is null ? null : new SerialRange(from, to),
+                    serials is { From: null, To: null } ? null : serials,
                     number is null ? [] : [number, .. (known?.Numbers ?? []).Skip(1)],
                     // What the form has no room for stays as it was.
                     [.. figures, .. (known?.Figures ?? []).Skip(TypesView.Dimensions)]
@@ -51,15 +57,16 @@ internal static class TypeChanges
             ? request.Keep(request.Address("bench/types"), new Act.VariantRemoved(request.Part("type")))
             : Show.NotFound("There is no such type.");
 
-    private static string? Serial(CarRequest request, string field, FieldFaults faults)
+    private static SerialNumber? Serial(CarRequest request, string field, FieldFaults faults)
     {
         var text = request.OptionalText(field, faults, most: 30);
-        if (text is not null && !SerialRange.IsReadable(text))
+        var serial = SerialNumber.Read(text);
+        if (text is not null && serial is null)
         {
-            faults.Add(field, $"“{text}” cannot be put in order; write letters if any, then digits, such as TX 00417.");
+            faults.Add(field, $"“{text}” cannot be put in order; {SerialNumber.Allowed}.");
         }
 
-        return text;
+        return serial;
     }
 
     private static BookFigure? Figure(CarRequest request, int n, FieldFaults faults)

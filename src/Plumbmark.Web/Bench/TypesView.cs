@@ -61,8 +61,8 @@ public sealed record TypesView(OpenCar Car, IReadOnlyDictionary<string, string> 
         {
             ["name"] = type.Name,
             ["kind"] = type.Kind.ToString(),
-            ["from"] = type.Serials?.From ?? "",
-            ["to"] = type.Serials?.To ?? "",
+            ["from"] = type.Serials?.From?.AsWritten ?? "",
+            ["to"] = type.Serials?.To?.AsWritten ?? "",
             ["number"] = type.Numbers.Count > 0 ? type.Numbers[0] : "",
         };
         foreach (var (figure, n) in type.Figures.Take(Dimensions).Select((f, i) => (f, i + 1)))

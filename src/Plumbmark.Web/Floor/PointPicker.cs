@@ -125,7 +125,7 @@ internal sealed class PointPicker
         var (labelX, anchor) = x < Middle ? (x - 16, "end") : (x + 16, "start");
         svg.Append(
             CultureInfo.InvariantCulture,
-            $"<a href=\"{WebUtility.HtmlEncode(Target(point.Id))}\" class=\"picker-point{(picked ? " is-picked" : "")}\" data-quiet=\"\" aria-label=\"{words}{Role(point.Id)}\">"
+            $"<a href=\"{WebUtility.HtmlEncode(Target(point.Id))}\" class=\"picker-point{(picked ? " is-picked" : "")}\" data-quiet=\"\" data-point=\"{name}\" aria-label=\"{words}{Role(point.Id)}\">"
         );
         svg.Append(
             CultureInfo.InvariantCulture,

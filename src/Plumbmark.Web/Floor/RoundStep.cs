@@ -53,6 +53,13 @@ public sealed record RoundStep(int Left, IReadOnlyDictionary<string, int> LeftBy
     /// <summary>The name under which a line is skipped: its points.</summary>
     public static string NameOf(EntryForm form) => form.Point.Length > 0 ? form.Point : $"{form.From}~{form.To}";
 
+    /// <summary>The names of the lines of this kind still to measure, with "!" between them: what a phone without a connection goes on with.</summary>
+    public static string Names(CarFile car, EntryForm form) =>
+        string.Join(
+            '!',
+            LinesLeft(car, form).Where(l => WordOf(l.Kind) == form.Kind.Word).Select(l => l.To is { } to ? $"{l.From}~{to}" : l.From)
+        );
+
     private static IEnumerable<RoundLine> LinesLeft(CarFile car, EntryForm form)
     {
         var skipped = form.Skipped.Split('!').ToHashSet(StringComparer.Ordinal);

@@ -1,15 +1,37 @@
 // Everything works without this file. With it, picks and kept readings do not load the page anew, and a form is sent once.
-// Links and forms that may be handled this way carry data-quiet.
+// Links and forms that may be handled this way carry data-quiet. Forms that carry data-waits too are kept on the phone first: see waiting.js.
+
+const patienceMilliseconds = 15000;
 
 const main = () => document.getElementById("main");
 
+/** The laptop cannot be reached, as against one that answers something unexpected. */
+class Away extends Error {}
+
+async function reach(request) {
+  try {
+    const answer = await fetch(request, { redirect: "follow", credentials: "same-origin", signal: AbortSignal.timeout(patienceMilliseconds) });
+    return [answer, await answer.text()];
+  } catch {
+    throw new Away();
+  }
+}
+
+const away = (detail) => document.dispatchEvent(new CustomEvent("plumbmark:away", { detail }));
+
 async function show(request, address) {
-  const answer = await fetch(request, { redirect: "follow", credentials: "same-origin" });
+  const [answer, html] = await reach(request);
   if (!(answer.headers.get("content-type") ?? "").startsWith("text/html")) {
     throw new Error("not a page");
   }
 
-  const page = new DOMParser().parseFromString(await answer.text(), "text/html");
+  put(html);
+  // A form shown again with its faults keeps the address it was sent from: reloading must not ask for a noun.
+  return answer.redirected || answer.ok ? (answer.redirected ? answer.url : address) : location.href;
+}
+
+function put(html) {
+  const page = new DOMParser().parseFromString(html, "text/html");
   if (!page.getElementById("main")) {
     throw new Error("not a page of ours");
   }
@@ -23,8 +45,6 @@ async function show(request, address) {
   reopen(open);
   reveal();
   document.title = page.title;
-  // A form shown again with its faults keeps the address it was sent from: reloading must not ask for a noun.
-  return answer.redirected || answer.ok ? (answer.redirected ? answer.url : address) : location.href;
 }
 
 // What a person has unfolded stays unfolded.
@@ -37,6 +57,9 @@ function reopen(summaries) {
     }
   }
 }
+
+// On the round the next value is typed at once; fetch does not tell the fragment of a redirect.
+const onward = (address) => (document.querySelector(".floor-compact") ? address.split("#")[0] + "#value" : address);
 
 function settle(address, keepPlace, x, y) {
   const wrong = document.querySelector("main [aria-invalid=true]");
@@ -70,8 +93,12 @@ document.addEventListener("click", async (event) => {
     history.replaceState(null, "", address);
     settle(address, true, x, y);
     refocus(label);
-  } catch {
-    location.assign(address);
+  } catch (fault) {
+    if (fault instanceof Away) {
+      away({ link });
+    } else {
+      location.assign(address);
+    }
   }
 });
 
@@ -108,15 +135,19 @@ document.addEventListener("submit", async (event) => {
 
   event.preventDefault();
   const body = new URLSearchParams(new FormData(form, button));
-  // On the round the next value is typed at once; fetch does not tell the fragment of a redirect.
-  const onward = form.elements.round?.value ? "#value" : "";
   try {
     const address = await show(new Request(form.action, { method: "POST", body }), location.href);
-    history.pushState(null, "", address + onward);
-    settle(address + onward, false);
-  } catch {
-    // Sent in the ordinary way: the form has a name of its own, so if it did arrive it is kept once.
-    form.submit();
+    history.pushState(null, "", address);
+    settle(onward(address), false);
+  } catch (fault) {
+    if (fault instanceof Away) {
+      // The page stays with what was typed. The form has a name of its own: pressed again, it is kept once even if it did arrive.
+      delete form.dataset.sending;
+      button?.removeAttribute("aria-busy");
+      away({ unsent: true });
+    } else {
+      form.submit();
+    }
   }
 });
 
@@ -136,6 +167,31 @@ addEventListener("pageshow", () => {
   for (const form of document.querySelectorAll("form[data-sending]")) {
     delete form.dataset.sending;
     form.querySelector("[aria-busy]")?.removeAttribute("aria-busy");
+  }
+});
+
+// What waiting.js has sent, or found back in order, is shown by the same hand as everything else.
+document.addEventListener("plumbmark:show", async (event) => {
+  const { html, address, kept } = event.detail;
+  try {
+    if (html) {
+      put(html);
+      settle(onward(location.href), false);
+      return;
+    }
+
+    const there = await show(address, address);
+    if (new URL(there, location.href).href !== location.href) {
+      history.pushState(null, "", there);
+    }
+
+    settle(onward(there), false);
+  } catch (fault) {
+    if (fault instanceof Away) {
+      away({ kept });
+    } else {
+      location.assign(address);
+    }
   }
 });
 

@@ -4,6 +4,7 @@ using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
 using Microsoft.Extensions.DependencyInjection;
 using Plumbmark.Store;
+using Plumbmark.Web.Waiting;
 
 namespace Plumbmark.Web.Server;
 
@@ -47,10 +48,23 @@ public sealed class RoomRoutes(IEndpointRouteBuilder endpoints)
     private static IResult WithCar(HttpContext http, Func<CarRequest, IResult> answer)
     {
         var request = Request(http);
-        return long.TryParse(request.Part("car"), out var id) && request.Journals.Car(id) is { IsBinned: false } open
-            ? answer(new CarRequest(http, request.Journals, open))
-            : Show.NotFound("There is no such car in the shed. It may be in the bin.");
+        if (!long.TryParse(request.Part("car"), out var id) || request.Journals.Car(id) is not { IsBinned: false } open)
+        {
+            return Show.NotFound("There is no such car in the shed. It may be in the bin.");
+        }
+
+        return IsForAnother(http, open)
+            ? Show.Sorry(
+                "Meant for another car",
+                "Another journal is open behind this address now, and its car of this number is not the one this was entered for. Nothing was changed.",
+                StatusCodes.Status409Conflict
+            )
+            : answer(new CarRequest(http, request.Journals, open));
     }
+
+    /// <summary>What waited on a phone says for which car it was entered.</summary>
+    private static bool IsForAnother(HttpContext http, OpenCar car) =>
+        http.Request.Headers.TryGetValue(WaitingHeaders.Mark, out var mark) && mark != CarMark.Of(car);
 
     private static PageRequest Request(HttpContext http) => new(http, http.RequestServices.GetRequiredService<Journals>());
 

@@ -4,6 +4,7 @@ using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.AspNetCore.WebUtilities;
 using Plumbmark.Inspection.Car.Json;
 using Plumbmark.Web.Layout;
+using Plumbmark.Web.Waiting;
 
 namespace Plumbmark.Web.Server;
 
@@ -51,6 +52,13 @@ public static class Show
     {
         public Task ExecuteAsync(HttpContext httpContext)
         {
+            if (httpContext.Request.Headers.ContainsKey(WaitingHeaders.Mark))
+            {
+                httpContext.Response.StatusCode = StatusCodes.Status204NoContent;
+                httpContext.Response.Headers[WaitingHeaders.Show] = address;
+                return Task.CompletedTask;
+            }
+
             httpContext.Response.StatusCode = StatusCodes.Status303SeeOther;
             httpContext.Response.Headers.Location = address;
             return Task.CompletedTask;

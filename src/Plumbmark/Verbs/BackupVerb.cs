@@ -16,7 +16,7 @@ internal static class BackupVerb
 
     public static int Run(string to, string? data, Output output)
     {
-        using var journals = DataOption.Open(data);
+        using var journals = DataOption.Open(data, output);
         ResultFile.Write(to, journals.Backup(), output);
         return ExitCode.True;
     }

@@ -9,13 +9,21 @@ internal static class DataOption
     public static Option<string> Create() =>
         new("--data") { Description = "The journal file. Without it, the one in your own data folder.", HelpName = "FILE" };
 
-    /// <summary>Opens the journals in the file named, or in the user's own.</summary>
+    /// <summary>
+    /// Opens the journals in the file named, or in the user's own. A file that is damaged or cannot be written is opened for reading only, and that is said.
+    /// </summary>
     /// <exception cref="InputRefusedException">The file cannot be used as it is.</exception>
-    public static Journals Open(string? path)
+    public static Journals Open(string? path, Output output)
     {
         try
         {
-            return Journals.Open(path ?? DataFolder.JournalPath());
+            var journals = Journals.OpenOrRead(path ?? DataFolder.JournalPath());
+            if (journals.ReadOnlyBecause is { } why)
+            {
+                output.Remark(why);
+            }
+
+            return journals;
         }
         catch (StoreUnusableException e)
         {

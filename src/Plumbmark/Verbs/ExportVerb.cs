@@ -29,7 +29,7 @@ internal static class ExportVerb
 
     public static int Run(Options options, Output output)
     {
-        using var journals = DataOption.Open(options.Data);
+        using var journals = DataOption.Open(options.Data, output);
         var bytes = CarFileWriter.Write(Find(journals, options.Car).File);
         if (options.To is not { } path)
         {

@@ -25,7 +25,7 @@ internal static class ImportVerb
 
     private static int Import(CarFile file, string? data, Output output)
     {
-        using var journals = DataOption.Open(data);
+        using var journals = DataOption.Open(data, output);
         var car = journals.Add(file);
         output.Result($"{car.Id}\n");
         output.Remark($"\"{file.Car.Name}\" is in the shed as car {car.Id}.");

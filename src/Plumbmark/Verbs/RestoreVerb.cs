@@ -17,7 +17,7 @@ internal static class RestoreVerb
     public static int Run(string file, string? data, Output output)
     {
         var bytes = CarFileArgument.Bytes(file);
-        using var journals = DataOption.Open(data);
+        using var journals = DataOption.Open(data, output);
         var restored = journals.Restore(bytes);
         output.Remark(
             $"Cars brought in: {restored.Added}; continued from the backup: {restored.Extended}; already here: {restored.AlreadyThere}."

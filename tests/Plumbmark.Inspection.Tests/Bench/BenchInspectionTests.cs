@@ -120,7 +120,11 @@ public class BenchInspectionTests
     [InlineData("fulcrum-pin", "fabricated", "")]
     [InlineData("lower-wishbone", "cast", "")]
     [InlineData("upper-wishbone", "forged", "")]
+    [InlineData("track-rod", "fabricated", "")]
+    [InlineData("ball-joint", "pressed", "")]
+    [InlineData("bracket", "cast", "")]
     [InlineData("own", "cast", "")]
+    [InlineData("own", "pressed", "")]
     [InlineData("lower-wishbone", "pressed", "\"cracked\"")]
     [InlineData("lower-wishbone", "pressed", "\"kinked\"")]
     [InlineData("lower-wishbone", "pressed", "\"corroded\"")]
@@ -153,7 +157,7 @@ public class BenchInspectionTests
                     var car = BenchFiles.Car(Arm("pressed", ".19"));
                     var answer = BenchInspection.Of(car with { Parts = new PartsSection([part], []) }).Parts[0];
                     var mayBe =
-                        kind is PartKind.LowerWishbone or PartKind.UpperWishbone or PartKind.SpringSeat or PartKind.Own
+                        kind is PartKind.LowerWishbone or PartKind.UpperWishbone or PartKind.SpringSeat or PartKind.Bracket
                         && make is PartMake.Pressed or PartMake.Fabricated
                         && condition is null;
                     Assert.True(mayBe || answer.Disposition != Disposition.Straighten, $"{kind} {make} {condition}");
@@ -186,6 +190,42 @@ public class BenchInspectionTests
         Assert.Equal(Disposition.Keep, arm.Disposition);
         Assert.Contains(arm.Reasons, r => r.Contains("every year", StringComparison.Ordinal));
         Assert.Contains(arm.Reminders, r => r.Contains("tested for cracks", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("heated", "It was heated")]
+    [InlineData("welded", "It was welded")]
+    public void HeatedOrWeldedAndTrue_IsNotKeptWithoutAWord(string condition, string word)
+    {
+        var arm = BenchInspection.Of(BenchFiles.Car(Arm("pressed", ".003", condition: $"\"{condition}\""))).Parts[0];
+        Assert.Equal(Disposition.Keep, arm.Disposition);
+        Assert.Contains(
+            arm.Reasons,
+            r => r.StartsWith(word, StringComparison.Ordinal) && r.Contains("competent person", StringComparison.Ordinal)
+        );
+        Assert.Contains(arm.Reminders, r => r.Contains("tested for cracks", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("upright")]
+    [InlineData("steering-lever")]
+    [InlineData("track-rod")]
+    [InlineData("ball-joint")]
+    public void HeatedOrWeldedSteeringPart_IsReplacedThoughItMeasuresTrue(string kind)
+    {
+        var part = BenchInspection.Of(BenchFiles.Car(Arm("forged", ".003", kind, "\"heated\""))).Parts[0];
+        Assert.Equal(Disposition.Replace, part.Disposition);
+        Assert.Contains(part.Reasons, r => r.Contains("not used after that", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void LookedOverByEye_IsNoCrackTest()
+    {
+        var arm = BenchFiles.Car(Arm("forged", ".003"));
+        var byEye = arm with { Parts = new PartsSection([arm.Parts.Items[0] with { ClearBy = CrackMethod.Eye }], []) };
+        Assert.Contains(BenchInspection.Of(byEye).Parts[0].Reminders, r => r.Contains("tested for cracks", StringComparison.Ordinal));
+        var byDye = arm with { Parts = new PartsSection([arm.Parts.Items[0] with { ClearBy = CrackMethod.Dye }], []) };
+        Assert.Contains(BenchInspection.Of(byDye).Parts[0].Reminders, r => r.Contains("does not prove", StringComparison.Ordinal));
     }
 
     [Fact]

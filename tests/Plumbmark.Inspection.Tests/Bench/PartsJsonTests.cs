@@ -1,5 +1,6 @@
 using System.Text;
 using Plumbmark.Inspection.Bench;
+using Plumbmark.Inspection.Book;
 using Plumbmark.Inspection.Car;
 
 namespace Plumbmark.Inspection.Tests.Bench;
@@ -101,13 +102,17 @@ public class PartsJsonTests
     [InlineData("TX 04800", "TX 5000", true)]
     [InlineData("TX 04800", "tx4799", false)]
     [InlineData("TX 04800", "TX-04800-B", true)]
+    [InlineData("TX 04800", "t.x. 4800", true)]
     [InlineData("TX 04800", "GB 5000", null)]
     [InlineData("TX 04800", "5000", null)]
     [InlineData("TX 04800", "unknown", null)]
     [InlineData("TX 04800", null, null)]
     [InlineData("12", "13", true)]
-    public void SerialRange_ComparesOnlyWhatCanBeCompared(string from, string? serial, bool? expected) =>
-        Assert.Equal(expected, new SerialRange(from, null).Contains(serial));
+    public void Type_IsFittedOnlyWhereNumbersCanBeCompared(string from, string? serial, bool? expected)
+    {
+        var type = new PartVariant("t", PartKind.SteeringLever, "late", new SerialRange(SerialNumber.Read(from), null));
+        Assert.Equal(expected, type.IsFittedTo(SerialNumber.Read(serial)));
+    }
 
     [Theory]
     [InlineData("left", true)]

@@ -67,7 +67,7 @@ public class DemoBookTests
     {
         var late = Assert.Single(BookVariants.Of(DemoBook.Pages(), "QD 1047"), v => v.Name == "late lever");
         Assert.Equal(PartKind.SteeringLever, late.Kind);
-        Assert.True(late.Serials!.Contains("QD 1047"));
+        Assert.True(late.IsFittedTo(SerialNumber.Read("QD 1047")));
         var pad = late.Figure("pad-height")!;
         Assert.Equal(("1.20", "0.015", LimitSource.Factory), (AmountText.Write(pad.Nominal), AmountText.Write(pad.Tolerance!), pad.Source));
         Assert.Contains("page 61", pad.Note, StringComparison.Ordinal);

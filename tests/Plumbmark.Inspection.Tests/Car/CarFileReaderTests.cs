@@ -98,6 +98,49 @@ public class CarFileReaderTests
     }
 
     [Fact]
+    public void Read_ADuplicateIdAndAMissingPointBesideAFaultyValue_AreToldToo()
+    {
+        var spoiled = Right
+            .Replace("\"61 3/16\"", "\"5/0\"", StringComparison.Ordinal)
+            .Replace("\"to\": \"A.R\"", "\"to\": \"Z.R\"", StringComparison.Ordinal)
+            .Replace("\"13 1/16\"", "\"13 9/8\"", StringComparison.Ordinal)
+            .Replace("\"r2\"", "\"r1\"", StringComparison.Ordinal);
+        var faults = Assert.IsType<CarFileOutcome.Refused>(Read(spoiled)).Faults;
+        Assert.Equal(
+            ["readings[0]", "readings[0].value", "readings[1]", "readings[1].value"],
+            faults.Select(f => f.Path).Order(StringComparer.Ordinal)
+        );
+        Assert.Contains(faults, f => f.Sentence.Contains("\"Z.R\", which is not among the points", StringComparison.Ordinal));
+        Assert.Contains(faults, f => f.Sentence.Contains("\"r1\" is already used on line 9", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Read_APointWithAFault_IsStillAPoint()
+    {
+        // Its readings and its partner are not told to go to a point that is not there.
+        var spoiled = Right.Replace("[60, 12, 0]", "[60, \"5/0\", 0]", StringComparison.Ordinal);
+        Assert.Equal("frame.points[0].sketch[1]", Assert.Single(Assert.IsType<CarFileOutcome.Refused>(Read(spoiled)).Faults).Path);
+    }
+
+    [Theory]
+    [InlineData(""" "way": "offset", "from": "A.L", "dx": "5/0", "dy": "x" """, "dx", "dy")]
+    [InlineData(""" "way": "edge", "from": "A.L", "value": "5/0", "edge": "under" """, "edge", "value")]
+    [InlineData(""" "way": "bar", "from": "A.L", "value": "5/0" """, "", "value")]
+    public void Read_AnIndirectDropWithTwoFaults_TellsBoth(string way, params string[] places)
+    {
+        var spoiled = Right.Replace(
+            "\"kind\": \"height\", \"point\": \"A.L\", \"value\": \"13 1/16\"",
+            $"\"kind\": \"indirect\", \"point\": \"A.R\", {way}",
+            StringComparison.Ordinal
+        );
+        var faults = Assert.IsType<CarFileOutcome.Refused>(Read(spoiled)).Faults;
+        Assert.Equal(
+            places.Select(p => p.Length == 0 ? "readings[1]" : $"readings[1].{p}"),
+            faults.Select(f => f.Path).Order(StringComparer.Ordinal)
+        );
+    }
+
+    [Fact]
     public void Read_AReadingWithoutKind_IsOneFault()
     {
         var refused = Assert.IsType<CarFileOutcome.Refused>(Read(ReplaceFirst(Right, "\"kind\": \"plan\", ", "")));

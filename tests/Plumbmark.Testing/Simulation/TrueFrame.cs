@@ -18,6 +18,9 @@ public sealed class TrueFrame
 
     public FrameDesign Design { get; }
 
+    /// <summary>The one point that was bent; null when it is another kind of damage.</summary>
+    public string? BentPoint { get; init; }
+
     public IReadOnlyDictionary<string, (double X, double Y, double Z)> Points => _points;
 
     /// <summary>Moves every point by a rule.</summary>

@@ -118,19 +118,21 @@ public sealed class BenchTests
             await app.Get(card),
             card,
             ("name", "odd bracket"),
+            ("kind", "Bracket"),
             ("made", "Cast"),
             ("source", "box 3"),
             ("number", "51-0417"),
             ("how", "Stamped"),
             ("seen-Corroded", "yes"),
-            ("crackTest", "DyeClear"),
+            ("crackTest", "Dye"),
             ("happened", "blasted")
         );
         var part = app.Journals.Car(car.Id)!.File.Parts.Items[0];
         Assert.Equal("odd bracket", part.Card.Name);
         Assert.Equal(new CardNumber("51-0417", NumberMark.Stamped), part.Card.Numbers[0]);
         Assert.Equal([PartCondition.Corroded], part.Conditions);
-        Assert.Equal(CrackTest.DyeClear, part.CrackTest);
+        Assert.Equal(PartKind.Bracket, part.Kind);
+        Assert.Equal(CrackMethod.Dye, part.ClearBy);
         Assert.Contains("odd bracket", (await app.Get($"/cars/{car.Id}/bench?find=510417")).Text, StringComparison.Ordinal);
         Assert.Contains("No part has “99”", (await app.Get($"/cars/{car.Id}/bench?find=99")).Text, StringComparison.Ordinal);
         var away = await app.Submit(

@@ -14,7 +14,7 @@ internal static class BlunderPriors
     public const double Point = 0.01;
 
     /// <summary>Chance that a floor mark moved while the lengths were taken.</summary>
-    public const double MovedMark = 0.005;
+    public const double MovedMark = 0.002;
 
     /// <summary>
     /// Sizes of errors that no slip explains, standard deviations in metres, each as likely: nobody knows whether a free error is of millimetres or
@@ -29,21 +29,21 @@ internal static class BlunderPriors
     public static double Share(BlunderKind kind) =>
         kind switch
         {
-            BlunderKind.FreeAmount => 0.20,
-            BlunderKind.OneInch => 0.10,
+            BlunderKind.FreeAmount => 0.16,
+            BlunderKind.OneInch => 0.13,
             BlunderKind.TenInches => 0.06,
             BlunderKind.HundredMillimetres => 0.06,
             BlunderKind.OneFoot => 0.04,
             BlunderKind.TenMillimetres => 0.06,
-            BlunderKind.StartGraduation => 0.04,
+            BlunderKind.StartGraduation => 0.03,
             BlunderKind.HalfHole => 0.03,
-            BlunderKind.TwiceOffset => 0.03,
+            BlunderKind.TwiceOffset => 0.02,
             BlunderKind.DigitsSwapped => 0.10,
             BlunderKind.DigitMisread => 0.04,
-            BlunderKind.FractionOtherEnd => 0.05,
+            BlunderKind.FractionOtherEnd => 0.04,
             BlunderKind.UnitConfused => 0.01,
-            BlunderKind.PlanDirectConfused => 0.05,
-            BlunderKind.SidesSwapped => 0.13,
+            BlunderKind.PlanDirectConfused => 0.04,
+            BlunderKind.SidesSwapped => 0.18,
             _ => 0,
         };
 

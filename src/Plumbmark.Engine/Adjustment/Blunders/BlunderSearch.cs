@@ -10,7 +10,10 @@ namespace Plumbmark.Engine.Adjustment.Blunders;
 public static class BlunderSearch
 {
     /// <summary>Odds against the next best explanation from which one is named.</summary>
-    public const double NamingOdds = 10;
+    public const double NamingOdds = 6;
+
+    /// <summary>Odds that anything is wrong at all from which the reader is told so.</summary>
+    public const double DoubtOdds = 2;
 
     private const double GlobalTest = 0.05;
     private const int FirstLeads = 10;
@@ -54,7 +57,7 @@ public static class BlunderSearch
             : [.. points, .. hypotheses];
     }
 
-    // The best figure that any start leads to when one of the readings most distrusted is left out.
+    // The best figure that any start leads to when one of the readings most distrusted is left out, or when the sketch says what is far off.
     private static NetworkFit? Unfolded(NetworkFit fit, NetworkFit robust)
     {
         const int Tries = 6;
@@ -65,8 +68,9 @@ public static class BlunderSearch
             .DistinctBy(o => o.Id)
             .Take(Tries)
             .Select(lead => NetworkAdjustment.Solve(source.Without(lead.Id), robust).FitOrNull)
+            .Append(RobustView.OfSketch(source))
             .OfType<NetworkFit>()
-            .MinBy(f => f.WeightedSquares);
+            .MinBy(f => RobustView.Cost(f, source));
     }
 
     private static List<Hypothesis> OfReadings(NetworkFit fit, NetworkFit robust, ReadingTrials trials)

@@ -40,7 +40,7 @@ internal sealed class BlunderVerdict
     private BlunderOutcome Outcome()
     {
         // "Nothing is wrong" has log odds zero by definition.
-        if (_groups.Count == 0 || Evidence.Sum(_groups.Select(g => g.LogOdds)) < Math.Log(BlunderSearch.NamingOdds))
+        if (_groups.Count == 0 || Evidence.Sum(_groups.Select(g => g.LogOdds)) < Math.Log(BlunderSearch.DoubtOdds))
         {
             return new BlunderOutcome.NothingDoubted();
         }

@@ -10,39 +10,49 @@ internal static class DropTrials
     public static IEnumerable<Hypothesis> Of(NetworkFit fit)
     {
         var source = fit.State.Network.Source;
-        foreach (var group in source.Observations.OfType<Observation.DropShift>().GroupBy(o => o.Point, StringComparer.Ordinal))
-        {
-            var sigma = source.Points.Single(p => p.Id == group.Key).DropSigmaMetres;
-            foreach (var hypothesis in sigma > 0 ? OfPoint(group.Key, [.. group], sigma, fit.ChiSquareProbability) : [])
-            {
-                yield return hypothesis;
-            }
-        }
+        var points = source
+            .Observations.OfType<Observation.DropShift>()
+            .GroupBy(o => o.Point, StringComparer.Ordinal)
+            .Select(g => (Sigma: source.Points.Single(p => p.Id == g.Key).DropSigmaMetres, Drops: g.ToList()))
+            .Where(p => p.Sigma > 0)
+            .ToList();
+
+        // All drops together tell how far drops scatter; a stray one must stand out from that.
+        var misfit = points.Sum(p => Scatter(Marks(p.Drops)) / (p.Sigma * p.Sigma));
+        var weighed = new Evidence(misfit, points.Sum(p => 2 * p.Drops.Count));
+        return points.SelectMany(p => OfPoint(p.Drops, p.Sigma, misfit, weighed, fit.ChiSquareProbability));
     }
 
-    private static IEnumerable<Hypothesis> OfPoint(string point, List<Observation.DropShift> drops, double sigma, double? fitProbability)
+    private static IEnumerable<Hypothesis> OfPoint(
+        List<Observation.DropShift> drops,
+        double sigma,
+        double misfit,
+        Evidence weighed,
+        double? fitProbability
+    )
     {
-        (double X, double Y)[] marks = [(0, 0), .. drops.Select(o => (o.DxMetres, o.DyMetres))];
+        var marks = Marks(drops);
         var n = marks.Length;
         var s = sigma * sigma * n / (n - 1);
-        var misfit = Scatter(marks) / (sigma * sigma);
-        var weighed = new Evidence(misfit, 2 * (n - 1));
         for (var k = 0; k < n; k++)
         {
             var own = k;
             var others = marks.Where((_, i) => i != own).ToArray();
             var d = (X: marks[k].X - others.Average(m => m.X), Y: marks[k].Y - others.Average(m => m.Y));
-            var rest = Scatter(others) / (sigma * sigma);
+            var rest = misfit + (Scatter(others) - Scatter(marks)) / (sigma * sigma);
             var evidence = Evidence.Mean([
                 .. BlunderPriors.PointSizesMetres.Select(t => weighed.Of(rest, (s, 0, s), d, (s, 0, s), (t * t, t * t))),
             ]);
             var doubted =
                 k == 0
-                    ? new Doubted(null, point, BlunderKind.PointOff, double.Hypot(d.X, d.Y), null)
+                    ? new Doubted(null, drops[0].Point, BlunderKind.PointOff, double.Hypot(d.X, d.Y), null)
                     : new Doubted(drops[k - 1].Id, null, BlunderKind.FreeAmount, double.Hypot(d.X, d.Y), null);
             yield return new Hypothesis([doubted], Math.Log(BlunderPriors.Point) + evidence, fitProbability);
         }
     }
+
+    private static (double X, double Y)[] Marks(List<Observation.DropShift> drops) =>
+        [(0, 0), .. drops.Select(o => (o.DxMetres, o.DyMetres))];
 
     private static double Scatter((double X, double Y)[] marks)
     {

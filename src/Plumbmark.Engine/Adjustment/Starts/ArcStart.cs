@@ -51,7 +51,7 @@ internal sealed class ArcStart
 
         var a = order[seed];
         var best = (Score: 0.0, B: -1, C: -1, X: 0.0, Y: 0.0, AB: 0.0);
-        foreach (var ab in graph.Edges[a])
+        foreach (var ab in graph.Edges[a].Where(e => e.Length > 0))
         {
             foreach (var bc in graph.Edges[ab.Other])
             {

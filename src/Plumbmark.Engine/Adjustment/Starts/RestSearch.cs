@@ -1,3 +1,4 @@
+using Plumbmark.Engine.LeastSquares;
 using Plumbmark.Engine.Uncertainty;
 
 namespace Plumbmark.Engine.Adjustment.Starts;
@@ -19,7 +20,7 @@ internal static class RestSearch
         var finder = new StartFinder(solver.Network);
         var repair = new Repair(solver, finder);
         Rest? best = null;
-        foreach (var start in Near(finder, near).Concat(finder.All()))
+        foreach (var start in Near(finder, near).Concat(finder.All()).Where(s => Dense.IsFinite(s)))
         {
             var rest = solver.Iterate(start);
             if (!IsBelievable(solver, rest) && rest.Summary.IsSolutionUsable)

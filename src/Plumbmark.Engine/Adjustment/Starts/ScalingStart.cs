@@ -25,7 +25,8 @@ internal static class ScalingStart
         var places = new double[]?[graph.Count];
         for (var i = 0; i < points.Length; i++)
         {
-            places[points[i]] = [.. axes.Select(axis => axis[i])];
+            // Points in one line have fewer axes than the dimension; the others are zero.
+            places[points[i]] = [.. Enumerable.Range(0, graph.Dimension).Select(k => k < axes.Length ? axes[k][i] : 0)];
         }
 
         return places;

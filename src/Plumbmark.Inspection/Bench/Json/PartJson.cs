@@ -19,7 +19,7 @@ internal static class PartJson
             fields.OptionalText("mirror"),
             fields.Group("card") is { } card ? ReadCard(card) : null,
             Conditions(fields),
-            fields.OptionalWord("crackTest", PartWordLists.CrackTests) ?? CrackTest.NotDone,
+            ClearBy(fields),
             Once(fields, "measures", MeasureJson.Read, m => m.Id),
             [.. fields.List("limits", p => ReadLimit(fields.Item(p)))]
         );
@@ -36,11 +36,7 @@ internal static class PartJson
         json.WriteOptional("mirror", part.Mirror);
         WriteCard(json, part.Card);
         json.WriteList("condition", part.Conditions, c => json.WriteStringValue(PartWordLists.Conditions.WordFor(c)));
-        if (part.CrackTest != CrackTest.NotDone)
-        {
-            json.WriteString("crackTest", PartWordLists.CrackTests.WordFor(part.CrackTest));
-        }
-
+        json.WriteOptional("crackTest", part.ClearBy is { } method ? PartWordLists.ClearBy.WordFor(method) : null);
         json.WriteList("measures", part.Measures, m => MeasureJson.Write(json, m, units));
         json.WriteList("limits", part.Limits, l => WriteLimit(json, l, units));
         json.WriteEndObject();
@@ -71,6 +67,11 @@ internal static class PartJson
 
         return items;
     }
+
+    private static CrackMethod? ClearBy(Fields fields) =>
+        fields.Optional("crackTest") is { Kind: JsonValueKind.String, Text: PartWordLists.NoCrackTest }
+            ? null
+            : fields.OptionalWord("crackTest", PartWordLists.ClearBy);
 
     private static List<PartCondition> Conditions(Fields fields)
     {

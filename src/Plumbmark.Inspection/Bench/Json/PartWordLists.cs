@@ -16,6 +16,9 @@ internal static class PartWordLists
         ("coil-spring", PartKind.CoilSpring),
         ("trunnion", PartKind.Trunnion),
         ("bush", PartKind.Bush),
+        ("track-rod", PartKind.TrackRod),
+        ("ball-joint", PartKind.BallJoint),
+        ("bracket", PartKind.Bracket),
         ("own", PartKind.Own)
     );
 
@@ -37,10 +40,13 @@ internal static class PartWordLists
         ("thread-damaged", PartCondition.ThreadDamaged)
     );
 
-    public static readonly WordList<CrackTest> CrackTests = new(
-        ("not-done", CrackTest.NotDone),
-        ("dye-clear", CrackTest.DyeClear),
-        ("magnetic-clear", CrackTest.MagneticClear)
+    /// <summary>What stands for no test at all; leaving the field out says the same.</summary>
+    public const string NoCrackTest = "not-done";
+
+    public static readonly WordList<CrackMethod> ClearBy = new(
+        ("dye-clear", CrackMethod.Dye),
+        ("magnetic-clear", CrackMethod.Magnetic),
+        ("eye-clear", CrackMethod.Eye)
     );
 
     public static readonly WordList<NumberMark> Marks = new(

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Plumbmark.Engine.Lengths;
+using Plumbmark.Inspection.Book.Json;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Car.Json;
 
@@ -16,7 +17,7 @@ internal static class VariantJson
             id ?? "",
             kind ?? PartKind.Own,
             fields.OptionalText("name") ?? id ?? "",
-            fields.Group("serials") is { } serials ? ReadSerials(serials) : null,
+            fields.Group("serials") is { } serials ? AppliesToJson.ReadRange(serials) : null,
             PartJson.Texts(fields, "numbers"),
             [.. fields.List("dimensions", p => ReadFigure(fields.Item(p)))]
         );
@@ -32,33 +33,13 @@ internal static class VariantJson
         json.WriteString("name", variant.Name);
         if (variant.Serials is { } serials)
         {
-            json.WriteStartObject("serials");
-            json.WriteOptional("from", serials.From);
-            json.WriteOptional("to", serials.To);
-            json.WriteEndObject();
+            json.WritePropertyName("serials");
+            AppliesToJson.WriteRange(json, serials);
         }
 
         json.WriteList("numbers", variant.Numbers, json.WriteStringValue);
         json.WriteList("dimensions", variant.Figures, f => WriteFigure(json, f, units));
         json.WriteEndObject();
-    }
-
-    private static SerialRange ReadSerials(Fields fields)
-    {
-        var range = new SerialRange(fields.OptionalText("from"), fields.OptionalText("to"));
-        fields.RefuseOthers();
-        foreach (var name in new[] { "from", "to" })
-        {
-            if (fields.Optional(name) is { } part && !SerialRange.IsReadable(part.Text))
-            {
-                fields.Faults.Add(
-                    part,
-                    $"Found {part.Describe()}; a serial number is needed here: letters if any, then digits, such as \"TX 00417\"."
-                );
-            }
-        }
-
-        return range;
     }
 
     private static BookFigure? ReadFigure(Fields fields)

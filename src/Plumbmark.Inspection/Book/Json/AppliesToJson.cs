@@ -39,7 +39,7 @@ internal static class AppliesToJson
         json.WriteEndObject();
     }
 
-    private static SerialRange? ReadRange(Fields fields)
+    internal static SerialRange? ReadRange(Fields fields)
     {
         var before = fields.Faults.Count;
         var range = new SerialRange(ReadSerial(fields, "from"), ReadSerial(fields, "to"));
@@ -83,7 +83,7 @@ internal static class AppliesToJson
         return null;
     }
 
-    private static void WriteRange(Utf8JsonWriter json, SerialRange range)
+    internal static void WriteRange(Utf8JsonWriter json, SerialRange range)
     {
         json.WriteStartObject();
         json.WriteOptional("from", range.From?.AsWritten);

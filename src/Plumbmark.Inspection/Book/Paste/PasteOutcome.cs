@@ -24,16 +24,3 @@ public abstract record PasteOutcome
     /// <param name="Faults">One sentence each, with row and column.</param>
     public sealed record Refused(IReadOnlyList<PasteFault> Faults) : PasteOutcome;
 }
-
-/// <summary>One thing wrong with a pasted block.</summary>
-/// <param name="Row">The line of the block, counted from 1; 0 for the block as a whole.</param>
-/// <param name="Column">The heading of the column; null for the row as a whole.</param>
-/// <param name="Sentence">What was found and what is allowed.</param>
-public sealed record PasteFault(int Row, string? Column, string Sentence)
-{
-    /// <summary>The place first, then the sentence.</summary>
-    public override string ToString() =>
-        Row == 0 ? Sentence
-        : Column is null ? $"Row {Row}: {Sentence}"
-        : $"Row {Row}, {Column}: {Sentence}";
-}

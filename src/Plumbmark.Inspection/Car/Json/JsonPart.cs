@@ -40,6 +40,12 @@ public sealed class JsonPart
 
     internal List<(string Name, JsonPart Value)> MemberList { get; } = [];
 
+    /// <summary>The text under a name in a group; null when there is none, or no text, or a blank one.</summary>
+    public string? TextOf(string name) =>
+        Members.FirstOrDefault(m => m.Name == name).Value is { Kind: JsonValueKind.String } part && !string.IsNullOrWhiteSpace(part.Text)
+            ? part.Text
+            : null;
+
     /// <summary>What stands here, in the words of a sentence: <c>the text "x"</c>, <c>the number 3</c>, <c>a list</c>.</summary>
     public string Describe() =>
         Kind switch
@@ -54,5 +60,5 @@ public sealed class JsonPart
             _ => "nothing",
         };
 
-    private static string Shortened(string text) => text.Length <= 40 ? text : text[..40] + "…";
+    private static string Shortened(string text) => Printable.Shortened(text, 40);
 }

@@ -15,6 +15,11 @@ public static class AdjustText
             Line(text, $"{remark}");
         }
 
+        foreach (var suspect in answer.Suspects)
+        {
+            Line(text, $"{suspect.Sentence}");
+        }
+
         if (answer.Outcome.FitOrNull is not { } fit)
         {
             return text.ToString();

@@ -7,7 +7,7 @@ using Plumbmark.Inspection.Floor.Measured;
 
 namespace Plumbmark.Inspection.Floor.Adjusting;
 
-/// <summary>The readings that stand, as a network of observations in metres, each with its uncertainty (design 4.2).</summary>
+/// <summary>The readings that stand, as a network of observations in metres, each with its uncertainty (docs/method.md, 2).</summary>
 /// <remarks>
 /// A reading that states its own sigma is used with that and shares nothing. One with a tool that states a sigma has that as its own spread.
 /// All others: the division's rounding and 0.5 mm for each end set by eye, brought up to date by the tool's repeats; and the zero and
@@ -92,7 +92,12 @@ public sealed class FrameNetwork
     private NetworkPoint Point(FramePoint point)
     {
         Coordinate Known(Engine.Lengths.Length? value) =>
-            point.IsFixed && value is { } v ? new Coordinate.Fixed(v.Metres) : Coordinate.Unknown;
+            (point.IsFixed, value, point.FixedSigma) switch
+            {
+                (true, { } v, { } sigma) => new Coordinate.Uncertain(v.Metres, sigma.Metres),
+                (true, { } v, null) => new Coordinate.Fixed(v.Metres),
+                _ => Coordinate.Unknown,
+            };
         var (sketch, nominal) = (point.Sketch, point.Nominal);
         return new NetworkPoint(point.Id)
         {

@@ -1,6 +1,5 @@
 using Plumbmark.Engine.Adjustment;
 using Plumbmark.Engine.Adjustment.Blunders;
-using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor.Measured;
 
@@ -28,7 +27,7 @@ internal sealed record FrameDoubts(
         }
 
         return BlunderSearch
-            .Of(fit, Hints(car, solution.Network))
+            .Of(fit, ReadingHints.Of(car, solution.Network))
             .Match(
                 nothingDoubted: _ => new FrameDoubts([], false, fit, []),
                 named: o => new FrameDoubts([o.Best], true, Without(solution.Network, o.Best) ?? fit, [fit]),
@@ -57,39 +56,5 @@ internal sealed record FrameDoubts(
             Observation.DropShift o => points.Contains(o.Point),
             Observation.DropDistance o => points.Contains(o.Point),
             _ => false,
-        };
-
-    private static BlunderHints Hints(CarFile car, Network network) =>
-        new()
-        {
-            Meanings = [.. Slips(car, network)],
-            TypedIn = car
-                .StandingReadings.Select(r => (r.Id, Typed: Typed(r)))
-                .Where(r => r.Typed is not null)
-                .ToDictionary(r => r.Id, r => r.Typed!.Value.Unit, StringComparer.Ordinal),
-        };
-
-    /// <summary>What each length may have been meant to be, by the text as typed.</summary>
-    private static IEnumerable<Alternative> Slips(CarFile car, Network network)
-    {
-        var observed = network.Observations.ToDictionary(o => o.Id, StringComparer.Ordinal);
-        return from reading in car.StandingReadings
-            let typed = Typed(reading)
-            where typed is not null
-            from slip in LengthSlips.Of(typed.Value)
-            let meant = (slip.Believed - (reading.StartAt ?? Length.Zero)).Metres
-            where meant > 0 || reading is not (Reading.Plan or Reading.Direct)
-            select new Alternative(slip.Kind, observed[reading.Id] with { ValueMetres = meant });
-    }
-
-    private static Length? Typed(Reading reading) =>
-        reading switch
-        {
-            Reading.Plan r => r.Value,
-            Reading.Direct r => r.Value,
-            Reading.Height r => r.Value,
-            Reading.Rise r => r.Value,
-            Reading.Offset r => r.Value,
-            _ => null,
         };
 }

@@ -8,6 +8,15 @@ namespace Plumbmark.Inspection.Floor.Forms;
 /// <param name="UMetres">Its standard uncertainty, with that of where the damage begins.</param>
 internal sealed record DamagePart(DamageShape Shape, string? From, bool IsPair, double AmountMetres, double UMetres)
 {
+    /// <summary>Of a point how far it moved forward, left and up, metres; of one of a pair as if that point alone had. Empty for any other form.</summary>
+    public IReadOnlyList<double> MovedMetres { get; init; } = [];
+
+    /// <summary>The names of the two points when it is one of a pair.</summary>
+    public (string Left, string Right)? Pair { get; init; }
+
+    /// <summary>Whether the point that moved lies on the car's left.</summary>
+    public bool IsLeft { get; init; }
+
     /// <summary>The form.</summary>
     public DamageForm Form => Shape.Form;
 

@@ -5,8 +5,6 @@ internal static class DamageReport
 {
     private const double NearlyAsGood = 1.0 / 20; // of the best belief
 
-    private const double OddsToClaim = 19; // of the best explanation against nothing at all: the 95 to 5 of a verdict
-
     public static IReadOnlyList<DamageEstimate> Of(IReadOnlyList<DamageExplanation> explanations, LengthWords words)
     {
         if (!IsClaimed(explanations))
@@ -15,30 +13,25 @@ internal static class DamageReport
         }
 
         var best = explanations[0];
-        var second = explanations.Count > 1 ? explanations[1].Probability : 0;
-        var list = new List<DamageEstimate>();
+        var rivals = SimplestExplanation.Rivals(explanations).Where(e => e.Parts.Count > 0 && e.Parts.Count <= best.Parts.Count).ToList();
+        var second = SimplestExplanation.Rivals(explanations).Select(e => e.Probability).DefaultIfEmpty(0).Max();
         var told = new HashSet<string>(StringComparer.Ordinal);
-        foreach (var explanation in explanations.TakeWhile(e => e.Probability >= NearlyAsGood * best.Probability))
-        {
-            var odds = explanation.Probability / (explanation == best ? second : best.Probability);
-            foreach (
-                var part in explanation.Parts.Where(p =>
-                    !IsLookAlike(p) && told.Add($"{NameOf(p)}:{(p.Form == DamageForm.Point ? p.From : "")}")
-                )
-            )
-            {
-                list.Add(Estimate(part, odds, words));
-            }
-        }
-
-        return list;
+        return
+        [
+            .. from explanation in rivals.Where(e => e.Probability >= NearlyAsGood * best.Probability).Prepend(best)
+            let odds = explanation.Probability / (explanation == best ? second : best.Probability)
+            from part in explanation.Parts
+            where !IsLookAlike(part) && told.Add($"{NameOf(part)}:{(part.Form == DamageForm.Point ? part.From : "")}")
+            select Estimate(part, odds, words),
+        ];
     }
 
     /// <summary>Whether something, damage or not, must have happened for the readings to come out like this.</summary>
     public static bool IsClaimed(IReadOnlyList<DamageExplanation> explanations) =>
         explanations.Count > 0
         && explanations[0].Parts.Count > 0
-        && explanations[0].Probability >= OddsToClaim * explanations.Where(e => e.Parts.Count == 0).Sum(e => e.Probability);
+        && explanations[0].Probability
+            >= SimplestExplanation.OddsToClaim * explanations.Where(e => e.Parts.Count == 0).Sum(e => e.Probability);
 
     /// <summary>The displacements of the best explanation that move more than one place, when damage is claimed; empty otherwise.</summary>
     public static IReadOnlyList<double[]> MovesOf(IReadOnlyList<DamageExplanation> explanations) =>

@@ -11,6 +11,9 @@ internal sealed record DamageShape(DamageForm Form, string? From, int Subject, d
     /// <summary>Whether both sides move alike: symmetry cannot see it, only the book can.</summary>
     public bool IsSymmetric { get; init; }
 
+    /// <summary>Whether it moves the outermost station alone: then it is that pair's own matter, and naming the whole frame for it would be too much.</summary>
+    public bool IsOneStation { get; init; }
+
     /// <summary>Whether it is an explanation other than damage.</summary>
     public bool IsLookAlike => Form is DamageForm.TapeScale or DamageForm.Lean;
 }

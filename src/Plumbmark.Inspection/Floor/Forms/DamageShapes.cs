@@ -46,13 +46,20 @@ internal sealed class DamageShapes
                 var points = end.PointsOfFirst(moved);
                 if (isSmaller)
                 {
-                    Add(DamageForm.Sidesway, from, Move(points, p => (0, 1, 0)));
-                    Add(DamageForm.Sidesway, from, Move(points, p => (-_frame.Y(p) / (outer - hinge), Ramp(p), 0)));
+                    Add(DamageForm.Sidesway, from, Move(points, p => (0, 1, 0)), isOneStation: moved == 1);
+                    Add(
+                        DamageForm.Sidesway,
+                        from,
+                        Move(points, p => (-_frame.Y(p) / (outer - hinge), Ramp(p), 0)),
+                        isOneStation: moved == 1
+                    );
                 }
 
-                if (moved <= n - 2)
+                // Two straight parts that meet at a station: either may be the bent one where they are nearly of a size.
+                var beyond = n - 1 - moved;
+                if (beyond > 0 && 2 * moved <= 3 * beyond)
                 {
-                    Add(DamageForm.Sidesway, from, Move(points, p => (0, Ramp(p), 0)));
+                    Add(DamageForm.Sidesway, from, Move(points, p => (0, Ramp(p), 0)), isOneStation: moved == 1);
                 }
             }
         }
@@ -75,7 +82,13 @@ internal sealed class DamageShapes
                 foreach (var side in new[] { 1, -1 })
                 {
                     var points = end.PointsOfFirst(moved).Where(p => stations.SideOf(p) == side);
-                    Add(DamageForm.Mash, end.Name(moved - 1), Move(points, p => (isFront ? -1 : 1, 0, 0)), onlyPositive: true);
+                    Add(
+                        DamageForm.Mash,
+                        end.Name(moved - 1),
+                        Move(points, p => (isFront ? -1 : 1, 0, 0)),
+                        onlyPositive: true,
+                        isOneStation: moved == 1
+                    );
                 }
             }
         }
@@ -103,7 +116,12 @@ internal sealed class DamageShapes
             {
                 var (outer, hinge, width) = (end.X(0), end.X(moved), end.Width(0));
                 double Share(int p) => sign * (stations.XOf(p) - hinge) / (outer - hinge);
-                Add(DamageForm.Twist, end.Name(moved - 1), Move(end.PointsOfFirst(moved), p => (0, 0, Share(p) * stations.YOf(p) / width)));
+                Add(
+                    DamageForm.Twist,
+                    end.Name(moved - 1),
+                    Move(end.PointsOfFirst(moved), p => (0, 0, Share(p) * stations.YOf(p) / width)),
+                    isOneStation: moved == 1
+                );
             }
         }
     }
@@ -219,8 +237,14 @@ internal sealed class DamageShapes
         return move;
     }
 
-    private void Add(DamageForm form, string? from, double[] move, bool onlyPositive = false, bool isSymmetric = false) =>
-        _all.Add(new DamageShape(form, from, -1, [move], onlyPositive) { IsSymmetric = isSymmetric });
+    private void Add(
+        DamageForm form,
+        string? from,
+        double[] move,
+        bool onlyPositive = false,
+        bool isSymmetric = false,
+        bool isOneStation = false
+    ) => _all.Add(new DamageShape(form, from, -1, [move], onlyPositive) { IsSymmetric = isSymmetric, IsOneStation = isOneStation });
 
     private void AddPoint(int point, double[][] moves) =>
         _all.Add(new DamageShape(DamageForm.Point, _frame.Points[point].Id, point, moves));

@@ -28,17 +28,19 @@ internal sealed class FormComparison
 
     private readonly MeasuredFrame _frame;
     private readonly IReadOnlyList<DamageShape> _shapes;
+    private readonly HashSet<int> _inBook;
     private readonly GaussianComparison _comparison;
     private readonly EffectSet _effects;
     private readonly int[] _firstEffect;
     private readonly double _logCount;
-    private readonly Dictionary<DamageForm, double> _logPlaces;
+    private readonly Dictionary<(DamageForm Form, bool IsOfWholeFrame), double> _logPlaces;
     private double _bestSoFar = double.NegativeInfinity;
 
     private FormComparison(MeasuredFrame frame, Contrasts contrasts)
     {
         _frame = frame;
-        _shapes = DamageShapes.Of(frame);
+        _shapes = [.. DamageShapes.Of(frame).Where(s => !s.IsOneStation)];
+        _inBook = [.. contrasts.All.Where(c => c.IsBook).Select(c => c.Subject)];
         var covariance = contrasts.Covariance();
         for (var i = 0; i < contrasts.All.Count; i++)
         {
@@ -57,11 +59,11 @@ internal sealed class FormComparison
         _logCount = Math.Log(Math.Max(2, contrasts.All.Count));
         _logPlaces = _shapes
             .Where((_, s) => EffectsOf(s).All(e => _effects.IsSeen(e)))
-            .GroupBy(s => s.Form)
+            .GroupBy(s => (s.Form, s.From is null))
             .ToDictionary(g => g.Key, g => Math.Log(g.Count()) / 2);
     }
 
-    /// <summary>All explanations worth keeping, most believed first; nothing at all is one of them. Empty when there is nothing to compare.</summary>
+    /// <summary>All explanations worth keeping: first the one to tell (<see cref="SimplestExplanation"/>), then the most believed; nothing at all is one of them. Empty when there is nothing to compare.</summary>
     public static IReadOnlyList<DamageExplanation> Of(MeasuredFrame frame, Contrasts contrasts) =>
         contrasts.All.Count == 0 ? [] : new FormComparison(frame, contrasts).Explanations();
 
@@ -94,10 +96,19 @@ internal sealed class FormComparison
             .Select(g => Mean([.. g], total))
             .OrderByDescending(e => e.Probability)
             .ToList();
-        return PairsNotToldApart.Merge(_frame, groups);
+        return SimplestExplanation.First(PairsNotToldApart.Merge(_frame, groups));
     }
 
-    private static bool MayMeet(DamageShape a, DamageShape b) => a.Form != b.Form || (a.Form == DamageForm.Point && a.Subject != b.Subject);
+    /// <summary>Two forms, or two points; but left against right sees of a pair only what its points differ by, and two of them bent are one then.</summary>
+    private bool MayMeet(DamageShape a, DamageShape b) =>
+        a.Form != b.Form
+        || (a.Form == DamageForm.Point && a.Subject != b.Subject && (!ArePair(a.Subject, b.Subject) || _inBook.Contains(a.Subject)));
+
+    private bool IsLeft(int point) =>
+        _frame.Pairs.Any(p => p.Left == point)
+        || (!_frame.Pairs.Any(p => p.Right == point) && _frame.HasPlan(point) && _frame.Y(point) > 0);
+
+    private bool ArePair(int a, int b) => _frame.Pairs.Any(p => (p.Left == a && p.Right == b) || (p.Left == b && p.Right == a));
 
     private string KeyOf(int shape) =>
         _shapes[shape].Form == DamageForm.Point ? $"{DamageForm.Point}:{_shapes[shape].Subject}" : $"{_shapes[shape].Form}";
@@ -108,7 +119,9 @@ internal sealed class FormComparison
     {
         int[] effects = [.. shapes.SelectMany(EffectsOf)];
         double LogBelief(double drop) =>
-            (drop / 2) - (effects.Length * _logCount / 2) - shapes.Sum(s => _logPlaces.GetValueOrDefault(_shapes[s].Form));
+            (drop / 2)
+            - (effects.Length * _logCount / 2)
+            - shapes.Sum(s => _logPlaces.GetValueOrDefault((_shapes[s].Form, _shapes[s].From is null)));
 
         // Most combinations are hopeless: they are left before their uncertainty is worked out.
         if (
@@ -157,10 +170,40 @@ internal sealed class FormComparison
             var mean = sizes.Sum(s => s.Size.Amount * s.Belief) / sum;
             var variance = sizes.Sum(s => s.Belief * ((s.Size.U * s.Size.U) + ((s.Size.Amount - mean) * (s.Size.Amount - mean)))) / sum;
             var shape = _shapes[most.Shapes.First(s => KeyOf(s) == key)];
-            parts.Add(new DamagePart(shape, shape.From, false, mean, Math.Sqrt(variance)));
+            parts.Add(
+                new DamagePart(shape, shape.From, false, mean, Math.Sqrt(variance))
+                {
+                    MovedMetres = shape.Form == DamageForm.Point ? MeanMove(trials, key, sum) : [],
+                    IsLeft = shape.Form == DamageForm.Point && IsLeft(shape.Subject),
+                }
+            );
         }
 
         return new DamageExplanation([.. parts.OrderByDescending(p => Math.Abs(p.AmountMetres) / p.UMetres)], sum / total);
+    }
+
+    /// <summary>The mean displacement of a point, axis by axis; an axis that a trial leaves alone counts as not moved in it.</summary>
+    private double[] MeanMove(IReadOnlyList<(Trial Trial, double Belief)> trials, string key, double sum)
+    {
+        var move = new double[3];
+        foreach (var (trial, belief) in trials)
+        {
+            var at = 0;
+            foreach (var shape in trial.Shapes)
+            {
+                foreach (var column in _shapes[shape].Moves)
+                {
+                    if (KeyOf(shape) == key)
+                    {
+                        move[_frame.Coordinates[Array.IndexOf(column, 1)].Axis] += belief / sum * trial.Amounts[at];
+                    }
+
+                    at++;
+                }
+            }
+        }
+
+        return move;
     }
 
     /// <summary>Amount and standard uncertainty of one part; of a bent point the length of its displacement.</summary>

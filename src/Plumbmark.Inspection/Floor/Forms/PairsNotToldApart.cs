@@ -42,7 +42,12 @@ internal static class PairsNotToldApart
 
                 rivals.ForEach(r => used.Add(r));
                 var parts = current.Parts.ToArray();
-                parts[i] = parts[i] with { From = pair.Name, IsPair = true };
+                parts[i] = parts[i] with
+                {
+                    From = pair.Name,
+                    IsPair = true,
+                    Pair = (frame.Points[pair.Left].Id, frame.Points[pair.Right].Id),
+                };
                 current = new DamageExplanation(parts, current.Probability + belief);
             }
 

@@ -31,7 +31,7 @@ internal sealed record PlanTarget(string Id, double[] Gradient, double LimitMetr
         get
         {
             var canHide = FrameBlindSpots.Noticed * UMetres > LimitMetres;
-            var verdict = CheckRule.VerdictOf(CheckRule.ProbabilityWithin(ValueMetres, UMetres, LimitMetres));
+            var verdict = CheckRule.VerdictOf(ValueMetres, UMetres, LimitMetres);
             return IsForm ? !canHide
                 : IsMeasured ? verdict == Verdict.Out || (verdict == Verdict.True && !canHide)
                 : UMetres * SettledShare <= LimitMetres;

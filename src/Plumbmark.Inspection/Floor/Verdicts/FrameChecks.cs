@@ -131,7 +131,10 @@ internal sealed class FrameChecks
         }
     }
 
-    /// <summary>A form of damage that is believed to be there is held against its limit too: all readings together know it better than any one pair.</summary>
+    /// <summary>
+    /// A form of damage that is believed to be there is held against its limit too: all readings together know it better than any one pair. A bent pair is
+    /// not: nothing says whether one of its points moved by all of it or both by half.
+    /// </summary>
     private void AddForms(IReadOnlyList<DamageExplanation> explanations)
     {
         if (!DamageReport.IsClaimed(explanations))
@@ -139,11 +142,19 @@ internal sealed class FrameChecks
             return;
         }
 
-        foreach (var part in explanations[0].Parts.Where(p => FrameBlindSpots.Forms.Contains(p.Form)))
+        foreach (var part in explanations[0].Parts)
         {
             var (name, none) = (DamageReport.NameOf(part), new Contrast(ContrastKind.Stagger, Contrast.NoSubject, [], 0, []));
             var value = new AdjustedContrast(none, part.AmountMetres, part.UMetres, []);
-            Add($"damage:{name}", name, value, FrameBlindSpots.LimitOf(part.Form, _limits), [], mustBeTrue: true);
+            if (FrameBlindSpots.Forms.Contains(part.Form))
+            {
+                Add($"damage:{name}", name, value, FrameBlindSpots.LimitOf(part.Form, _limits), [], mustBeTrue: true);
+            }
+            else if (part is { Form: DamageForm.Point, IsPair: false })
+            {
+                var point = _frame.Points[part.Subject].Id;
+                Add($"damage:{point}", name, value, _limits.Point?.Metres, [point], Roles.MustBeTrue(_frame.Points, part.Subject));
+            }
         }
     }
 
@@ -175,7 +186,7 @@ internal sealed class FrameChecks
             limit,
             limit is null ? null : _limits.Source,
             within,
-            within is { } p ? CheckRule.VerdictOf(p) : null,
+            limit is { } at ? CheckRule.VerdictOf(value.ValueMetres, value.UMetres, at) : null,
             points,
             mustBeTrue
         );

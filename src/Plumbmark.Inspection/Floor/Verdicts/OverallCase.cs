@@ -32,6 +32,9 @@ internal sealed record OverallCase(
             _ => Verdict.CannotTellYet,
         };
 
+    /// <summary>Why no figure fits the lengths, in sentences; empty when that is not known.</summary>
+    public IReadOnlyList<string> NoFigure { get; init; } = [];
+
     /// <summary>The checks of the believed readings.</summary>
     public IReadOnlyList<Check> Checks => [.. (Evaluation?.Checks ?? []).Select(c => c.Check)];
 

@@ -27,24 +27,24 @@ internal static class BlindSpotWords
             : $"{point} could be bent sideways or along beyond the limit without showing; more lengths to it, or another drop, would show it.";
 
     /// <summary>All blind spots in a few sentences: forms in plan, forms in height, points.</summary>
-    public static IEnumerable<string> Together(IReadOnlyList<BlindSpot> blind)
+    public static IEnumerable<string> Together(IReadOnlyList<BlindSpot> blind, LengthWords words)
     {
         if (blind.Any(b => b.Direction == "alike"))
         {
             yield return SagAlike;
         }
 
-        var forms = blind.Where(b => b is { Point: null, Direction: not "alike" }).Select(b => b.Form).ToList();
-        var inPlan = forms.Where(f => f is "sidesway" or "diamond" or "mash").ToList();
+        var forms = blind.Where(b => b is { Point: null, Direction: not "alike" }).ToList();
+        var inPlan = Sized(forms.Where(f => f.Form is "sidesway" or "diamond" or "mash"), words);
         if (inPlan.Count > 0)
         {
-            yield return $"{Capital(Words.And(inPlan))} beyond the limit could still hide: lengths along both sides and both diagonals of each bay would show {It(inPlan)}.";
+            yield return $"{Capital(Words.And(inPlan))} could still hide, which is beyond the limit: lengths along both sides and both diagonals of each bay would show {It(inPlan)}.";
         }
 
-        var inHeight = forms.Where(f => f is "twist" or "sag").ToList();
+        var inHeight = Sized(forms.Where(f => f.Form is "twist" or "sag"), words);
         if (inHeight.Count > 0)
         {
-            yield return $"{Capital(Words.And(inHeight))} beyond the limit could still hide, however equal the diagonals are: heights on both sides would show {It(inHeight)}.";
+            yield return $"{Capital(Words.And(inHeight))} could still hide, which is beyond the limit, however equal the diagonals are: heights on both sides would show {It(inHeight)}.";
         }
 
         foreach (var group in blind.Where(b => b.Point is not null).GroupBy(b => b.Direction))
@@ -56,6 +56,10 @@ internal static class BlindSpotWords
                 : $"{named} could be bent sideways or along beyond the limit without showing.";
         }
     }
+
+    /// <summary>Each form with how much of it could hide.</summary>
+    private static List<string> Sized(IEnumerable<BlindSpot> forms, LengthWords words) =>
+        [.. forms.Select(f => f.SmallestSeenMetres is { } seen ? $"{f.Form} up to {words.Within(seen)}" : $"{f.Form} of any size")];
 
     private static string It(List<string> forms) => forms.Count == 1 ? "it" : "them";
 

@@ -14,12 +14,13 @@ internal static class CheckWords
             "stagger" => $"Pair {where}, left against right fore and aft,",
             "heightDifference" => $"The height of pair {where}, left against right,",
             "width" => $"The width across pair {where}",
-            "twist" => "Twist from rear to front",
-            "sag" => where is "L" or "R" ? $"Sag of the {(where == "L" ? "left" : "right")} rail" : "Sag",
+            "twist" => where.Length == 0 ? "Twist between the end mounts" : "Twist over the whole frame",
+            "sag" => where is "L" or "R" ? $"Sag of the {(where == "L" ? "left" : "right")} rail" : "Sag over the whole frame",
             "deviation" => $"{where}, {Direction(check.Id)} against the book,",
             "sidesway" => "Sidesway",
             "diamond" => "Diamond, one rail ahead of the other,",
             "mash" => "The length of one side",
+            "point" => $"{where}, all directions together,",
             _ => check.Id,
         };
     }

@@ -1,5 +1,6 @@
 using System.Text;
 using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Floor.Levelling;
 
 namespace Plumbmark.Inspection.Floor;
 
@@ -16,10 +17,15 @@ public static class FloorText
         var text = new StringBuilder();
         text.Append($"{car.Car.Name}\n\n{answer.Overall.Headline}\n");
         Lines(text, "Why", answer.Overall.Why);
-        Lines(text, "Doubted readings", answer.Suspects.Select(s => s.Sentence));
+        Lines(text, "Doubted readings", answer.Suspects.Select(s => s.Sentence).Except(answer.Overall.Why, StringComparer.Ordinal));
         Lines(text, "Before you believe it", answer.LookAlikes.Select(a => a.Sentence));
         Lines(text, "What it looks like", answer.Damage.Select(d => d.Sentence));
         Lines(text, "Side against side", answer.Comparisons.Select(c => c.Sentence));
+        if (LevellingGuide.For(car) is { } levelling)
+        {
+            Lines(text, "Levelling", levelling.Sentences.Concat(levelling.Warnings));
+        }
+
         Lines(text, "Measure next", answer.Next.Select(n => n.Sentence));
         if (answer.Checks.Count > 0)
         {

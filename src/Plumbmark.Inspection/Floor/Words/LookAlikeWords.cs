@@ -46,11 +46,23 @@ internal static class LookAlikeWords
                 "centre-line",
                 "Measuring the centre line from another pair moves the sway to the other end. It is drawn here through the pairs that agree."
             ),
-            _ => (
-                "point-or-drop",
-                part.IsPair
-                    ? $"One bad drop at pair {part.From} looks the same. Drop both its points once more; that decides."
-                    : $"One bad drop at {part.From} looks the same. Drop it once more; that decides."
-            ),
+            _ => ("point-or-drop", PointOrDrop(part, words)),
         };
+
+    /// <summary>A bad drop moves a mark in plan; a height it leaves alone.</summary>
+    private static string PointOrDrop(DamagePart part, LengthWords words)
+    {
+        const double Counts = 0.3; // of the whole displacement
+        var where = part.IsPair ? $"pair {part.From}" : part.From;
+        var again = part.IsPair ? "Drop both its points once more; that decides." : "Drop it once more; that decides.";
+        var up = part.MovedMetres.Count == 3 ? part.MovedMetres[2] : 0;
+        if (Math.Abs(up) < Math.Max(Counts * part.AmountMetres, words.DivisionMetres / 2))
+        {
+            return $"One bad drop at {where} looks the same. {again}";
+        }
+
+        return double.Hypot(part.MovedMetres[0], part.MovedMetres[1]) > words.DivisionMetres / 2
+            ? $"One bad drop at {where} would look the same on the floor, though not in height, where {words.Size(up)} stays. {again}"
+            : $"One height read wrong at {where} looks the same. Take it once more.";
+    }
 }

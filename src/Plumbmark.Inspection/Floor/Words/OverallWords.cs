@@ -25,6 +25,7 @@ internal static class OverallWords
         {
             Verdict.True => "The frame is true.",
             Verdict.Out => "The frame is out.",
+            _ when of.NoFigure.Count > 0 => "Can't tell yet: lengths contradict each other.",
             _ when of.Suspects.Count > 0 && of.Evaluation is not null => "Can't tell yet: one reading to take again first.",
             _ when of.Evaluation is not null && !of.HasLimit => "Can't tell yet: no limit is known.",
             _ => "Can't tell yet.",
@@ -45,7 +46,11 @@ internal static class OverallWords
 
         if (of.Evaluation is not { } evaluation)
         {
-            yield return of.Car.StandingReadings.Any() ? NotTogether : NoReading;
+            foreach (var sentence in of.NoFigure.DefaultIfEmpty(of.Car.StandingReadings.Any() ? NotTogether : NoReading))
+            {
+                yield return sentence;
+            }
+
             foreach (var sentence in of.Comparisons.Take(MostOfOneKind).Select(c => c.Sentence))
             {
                 yield return sentence;
@@ -54,10 +59,15 @@ internal static class OverallWords
             yield break;
         }
 
+        foreach (var sentence in of.NoFigure)
+        {
+            yield return sentence;
+        }
+
         var reasons = verdict switch
         {
             Verdict.Out => WhyOut(of, evaluation, words),
-            Verdict.True => WhyTrue(of),
+            Verdict.True => WhyTrue(of).Concat(OutAlone(of, words)),
             _ => WhyOpen(of, evaluation, words),
         };
         foreach (var reason in reasons)
@@ -94,12 +104,9 @@ internal static class OverallWords
             yield return $"{Words.Count(output.Count - MostOfOneKind, "more check is", "more checks are")} out; the table has them.";
         }
 
-        if (DamageReport.IsClaimed(evaluation.Explanations))
+        foreach (var sentence in WhatItLooksLike(evaluation, words))
         {
-            foreach (var part in evaluation.Explanations[0].Parts)
-            {
-                yield return DamageWords.Sentence(part, words);
-            }
+            yield return sentence;
         }
 
         if (!output.Any(c => c.MustBeTrue))
@@ -137,8 +144,13 @@ internal static class OverallWords
             yield return SomeLimitMissing;
         }
 
+        foreach (var sentence in OutAlone(of, words).Concat(WhatItLooksLike(evaluation, words)))
+        {
+            yield return sentence;
+        }
+
         var open = of
-            .Checks.Where(c => c is { MustBeTrue: true, Verdict: Verdict.CannotTellYet or Verdict.Out })
+            .Checks.Where(c => c is { MustBeTrue: true, Verdict: Verdict.CannotTellYet })
             .OrderBy(c => c.ProbabilityWithin)
             .ToList();
         foreach (var check in open.Take(MostOfOneKind))
@@ -151,7 +163,7 @@ internal static class OverallWords
             yield return $"{Words.Count(open.Count - MostOfOneKind, "more check is", "more checks are")} as close.";
         }
 
-        foreach (var sentence in BlindSpotWords.Together(evaluation.Blind))
+        foreach (var sentence in BlindSpotWords.Together(evaluation.Blind, words))
         {
             yield return sentence;
         }
@@ -159,6 +171,34 @@ internal static class OverallWords
         if (of.Next.Count > 0)
         {
             yield return $"Worth most now: {PlanWords.Short(of.Next[0])}.";
+        }
+    }
+
+    /// <summary>The damage that explains the readings best, and for a bent point whether it matters on the road.</summary>
+    private static IEnumerable<string> WhatItLooksLike(FrameEvaluation evaluation, LengthWords words) =>
+        DamageReport.IsClaimed(evaluation.Explanations)
+            ? evaluation
+                .Explanations[0]
+                .Parts.SelectMany(p => new[] { DamageWords.Sentence(p, words), NearbyWords.Of(evaluation, p, words) })
+                .OfType<string>()
+            : [];
+
+    /// <summary>
+    /// Checks that would be out if they were the only ones: among many, one of a sound frame reads like that now and then, and the person who sees
+    /// "out" in the table must be told why the frame is not.
+    /// </summary>
+    private static IEnumerable<string> OutAlone(OverallCase of, LengthWords words)
+    {
+        var alone = of.Checks.Where(c => c.Verdict == Verdict.Out).OrderBy(c => c.ProbabilityWithin).ToList();
+        var judged = of.Checks.Count(c => c.Verdict is not null);
+        foreach (var check in alone.Take(MostOfOneKind))
+        {
+            yield return $"{CheckWords.Subject(check)} reads {words.Size(check.ValueMetres)}, {words.SureToWords(check.UMetres)}: by itself beyond the limit of {CheckWords.Limit(check, words)}. Of {judged} checks on a sound frame one may read like that by chance, so it calls for a second look and not yet for a verdict.";
+        }
+
+        if (alone.Count > MostOfOneKind)
+        {
+            yield return $"{Words.Count(alone.Count - MostOfOneKind, "more check reads", "more checks read")} like that; the table has them.";
         }
     }
 

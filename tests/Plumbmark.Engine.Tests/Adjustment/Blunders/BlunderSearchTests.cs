@@ -117,7 +117,10 @@ public class BlunderSearchTests
             }
         );
         var best = Assert.IsType<BlunderOutcome.Named>(BlunderSearch.Of(Fit(readings))).Best;
-        Assert.Equal([readings[a].Id, readings[b].Id], best.Doubted.Select(d => d.ReadingId!).OrderBy(i => i == readings[b].Id));
+        Assert.Equal(
+            new[] { readings[a].Id, readings[b].Id }.Order(StringComparer.Ordinal),
+            best.Doubted.Select(d => d.ReadingId!).Order(StringComparer.Ordinal)
+        );
         Assert.All(best.Doubted, d => Assert.Equal(BlunderKind.RowsSwapped, d.Kind));
     }
 

@@ -1,0 +1,3 @@
+using Plumbmark.Reliability;
+
+return await Campaign.Run(args);
