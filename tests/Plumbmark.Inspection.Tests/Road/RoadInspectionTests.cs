@@ -89,6 +89,18 @@ public class RoadInspectionTests
     }
 
     [Fact]
+    public void WantOfKnowledge_CallsNothingOut()
+    {
+        // Every place sure to an inch only: hardly any angle is likely to be within half a degree, and none is shown to be beyond.
+        var car = DemoRoad.Car(DemoRoad.Fault.None);
+        var parts = car.Road!.Parts.Select(p => p with { Sigma = Inch(1), SigmaAngle = Angle.FromDegrees(9) });
+        var answer = RoadInspection.Of(car with { Road = car.Road with { Parts = [.. parts] } }, MeasuredPlaces.None);
+        Assert.Contains(answer.Figures, f => f.ProbabilityWithin < 0.05);
+        Assert.DoesNotContain(answer.Figures, f => f.Verdict == Verdict.Out);
+        Assert.Equal(Verdict.CannotTellYet, answer.Verdict);
+    }
+
+    [Fact]
     public void WhatMakesAFigure_NamesFour_AndNothingThatRoundsToNothing()
     {
         var car = DemoCar.File();
