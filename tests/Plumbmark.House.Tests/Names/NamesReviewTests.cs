@@ -12,6 +12,8 @@ public partial class NamesReviewTests
 {
     private const string Review = "docs/names-review.md";
 
+    private const int LongestLabel = 40; // characters; longer texts are sentences
+
     private static readonly HashSet<string> s_reviewed = Reviewed();
 
     [Fact]
@@ -33,7 +35,7 @@ public partial class NamesReviewTests
                 .Matches(Read("src/Plumbmark.Web/Sheet/SheetKind.cs"))
                 .SelectMany(m => new[] { m.Groups[1].Value, m.Groups[2].Value })
         );
-        Missing(PageTitles().Matches(Web("*.razor")).Select(m => m.Groups[1].Value));
+        Missing(PageTitles().Matches(Web("*.razor")).Select(m => m.Groups[1].Value).Where(t => t != "…"));
     }
 
     [Theory]
@@ -77,7 +79,9 @@ public partial class NamesReviewTests
     {
         var labels = Labels()
             .Matches(Web("*.razor"))
-            .Select(m => (m.Groups["label"].Value + m.Groups["text"].Value).Trim().TrimEnd('(', ',').Trim())
+            .Select(m => m.Groups["label"].Value + m.Groups["text"].Value)
+            .Concat(Texts().Where(t => t.Length <= LongestLabel))
+            .Select(l => l.Trim().TrimEnd('(', ',').Trim())
             .Where(l => l.Length > 1 && !l.Contains('\n', StringComparison.Ordinal) && !l.Contains('`', StringComparison.Ordinal))
             .Distinct(StringComparer.Ordinal)
             .Where(l => !s_reviewed.Contains(l))
@@ -128,6 +132,12 @@ public partial class NamesReviewTests
                 ? e.EnumerateArray().Where(w => w.ValueKind == JsonValueKind.String).Select(w => w.GetString()!)
                 : [];
         return own.Concat(words).Concat(schema.EnumerateObject().SelectMany(m => NamesIn(m.Value)));
+    }
+
+    private static IEnumerable<string> Texts()
+    {
+        using var texts = JsonDocument.Parse(Read("src/Plumbmark.Web/Texts/en-GB.json"));
+        return [.. texts.RootElement.EnumerateObject().Select(t => t.Value.GetString()!).Where(t => !t.EndsWith('.'))];
     }
 
     private static string Read(string path) => File.ReadAllText(Repository.PathTo(path.Split('/'))).ReplaceLineEndings("\n");
