@@ -69,8 +69,8 @@ internal static class FramePairs
             Cell(display, pair.WidthMetres, pair.UWidthMetres, For("width"), "", "", inPlan),
             Cell(
                 display,
-                pair.HeightDifferenceMetres,
-                pair.UHeightDifferenceMetres,
+                pair.LevelledHeightDifferenceMetres ?? pair.HeightDifferenceMetres,
+                pair.ULevelledHeightDifferenceMetres ?? pair.UHeightDifferenceMetres,
                 For("heightDifference"),
                 "left high",
                 "right high",
