@@ -14,14 +14,7 @@ internal sealed class PlanStart
     private readonly ReadingMinutes _minutes;
     private readonly double _turnRadians;
 
-    public PlanStart(
-        CarFile car,
-        FrameNetwork readings,
-        NetworkFit? fit,
-        IReadOnlyList<Check> known,
-        Limits limits,
-        FloorOptions options
-    )
+    public PlanStart(CarFile car, FrameNetwork readings, NetworkFit? fit, IReadOnlyList<Check> known, Limits limits, FloorOptions options)
     {
         (_car, _fit, _known, _limits, _minutes) = (car, fit, known, limits, options.Minutes);
         Design = NetworkDesign.Of(WithMarksAndTools(car, readings.Network), fit);
@@ -52,7 +45,7 @@ internal sealed class PlanStart
             "height" => _minutes.Height,
             "drop" => _minutes.Drop,
             "direct" => _minutes.Direct,
-            _ => _minutes.Plan + (_minutes.FirstDrop * candidate.Points.Count(p => !dropped.Contains(p))),
+            _ => _minutes.Plan + (_minutes.FirstDrop * candidate.Marks.Count(p => !dropped.Contains(p))),
         };
 
     /// <summary>
@@ -62,12 +55,13 @@ internal sealed class PlanStart
     private static Network WithMarksAndTools(CarFile car, Network network)
     {
         const double NoInformationMetres = 1e3; // a length known to a kilometre says nothing
-        var points = network.Points;
+        var hidden = car.Frame.Points.Where(p => p.CannotDrop).Select(p => p.Id).ToHashSet(StringComparer.Ordinal);
+        var points = network.Points.Where(p => !hidden.Contains(p.Id)).ToList();
         var marks = Enumerable
             .Range(0, points.Count / 2)
             .Select(i => new Observation.PlanDistance($"mark {i}", points[2 * i].Id, points[(2 * i) + 1].Id, 1, NoInformationMetres))
             .Concat(points.Count > 1 ? [new Observation.PlanDistance("mark", points[0].Id, points[^1].Id, 1, NoInformationMetres)] : []);
         var tools = network.Tools.Concat(Candidates.Tools(car)).DistinctBy(t => t.Id);
-        return new Network(points, [.. network.Observations, .. marks], tools, network.MirrorPairs);
+        return new Network(network.Points, [.. network.Observations, .. marks], tools, network.MirrorPairs);
     }
 }

@@ -59,6 +59,11 @@ internal static class OverallWords
             yield break;
         }
 
+        foreach (var sentence in of.NoFigure)
+        {
+            yield return sentence;
+        }
+
         var reasons = verdict switch
         {
             Verdict.Out => WhyOut(of, evaluation, words),
@@ -70,7 +75,7 @@ internal static class OverallWords
             yield return reason;
         }
 
-        if (evaluation.Spread > 1)
+        if (evaluation.Spread > 1 && of.NoFigure.Count == 0)
         {
             yield return SpreadOut(evaluation.Spread);
         }
