@@ -47,7 +47,7 @@ public static class CarFiles
             Maybe(Places(units)),
             Maybe(Places(units)),
             Sometimes(Lengths(units)),
-            Gen.Select(Maybe(s_note), Maybe(Places(units)), Maybe(s_note), Gen.Bool),
+            Gen.Select(Maybe(s_note), Maybe(Places(units)), Maybe(s_note), Gen.Bool, Sometimes(Lengths(units))),
             (role, sketch, nominal, drop, words) =>
                 new FramePoint(
                     $"{letter}.{(left ? "L" : "R")}",
@@ -61,6 +61,10 @@ public static class CarFiles
                     NominalDoubt: words.Item3,
                     CannotDrop: words.Item4
                 )
+                {
+                    Hole = words.Item5,
+                    FixedSigma = words.Item4 ? words.Item5 : null,
+                }
         );
 
     private static Gen<Reading> Readings(int number, IReadOnlyList<string> points, LengthUnit units) =>
@@ -147,10 +151,15 @@ public static class CarFiles
         from parts in PartFiles.Any
         from book in BookPages.Any
         from level in Maybe(Levels(units))
+        from photos in Gen.Int[0, 2]
         select new CarFile(units, new CarIdentity("Invented", serial), [tools], new Frame(points, limits), readings)
         {
             Parts = parts,
             Book = book,
             Level = level,
+            Photos =
+            [
+                .. Enumerable.Range(1, photos).Select(n => n == 1 ? new PhotoOf("0a1b", Point: "A.L") : new PhotoOf("2c3d", Reading: "r1")),
+            ],
         };
 }

@@ -1,3 +1,4 @@
+using Plumbmark.Drawing.Fonts;
 using Plumbmark.Drawing.Pictures;
 using SkiaSharp;
 
@@ -38,7 +39,7 @@ internal sealed record SheetDocument(string Title, string Subject, SheetOptions 
             document.Close();
         }
 
-        return memory.ToArray();
+        return PdfLanguage.Added(memory.ToArray());
     }
 
     // Room kept at the top of every page for the running line of the second page and those after it.
@@ -48,7 +49,19 @@ internal sealed record SheetDocument(string Title, string Subject, SheetOptions 
     public int PageCount => Pages(Frame).Count;
 
     private IReadOnlyList<IReadOnlyList<PageBreaks.Placed>> Pages(PageFrame frame) =>
-        PageBreaks.Of([new HeadBlock(Title, Subject, DateText), .. Blocks], frame.TextWidth, frame.TextHeight - Running);
+        PageBreaks.Of(
+            [new HeadBlock(Title, Subject, DateText), .. Blocks, .. LackedLetters()],
+            frame.TextWidth,
+            frame.TextHeight - Running
+        );
+
+    private IEnumerable<Block> LackedLetters() =>
+        Blocks.SelectMany(b => b.Texts).Append(Subject).Any(t => Typefaces.Printable(t) != t)
+            ? [new TextBlock(Unprintable, PageType.Fine)]
+            : [];
+
+    // The fonts hold Latin, Greek and Cyrillic letters; those of the machine are not used, so that the same car gives the same sheet everywhere.
+    private const string Unprintable = "\u25A1 stands for a letter that the fonts of this sheet lack. The car file has it.";
 
     private string DateText => Options.Date.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
 

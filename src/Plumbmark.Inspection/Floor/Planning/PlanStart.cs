@@ -17,7 +17,7 @@ internal sealed class PlanStart
     public PlanStart(CarFile car, FrameNetwork readings, NetworkFit? fit, IReadOnlyList<Check> known, Limits limits, FloorOptions options)
     {
         (_car, _fit, _known, _limits, _minutes) = (car, fit, known, limits, options.Minutes);
-        Design = NetworkDesign.Of(WithMarksAndTools(car, readings.Network), fit);
+        Design = NetworkDesign.Of(WithTools(car, readings.Network), fit);
         _turnRadians = DesignFrame.Of(car.Frame.Points, Design, fit).TurnRadians;
         Groups = [.. Candidates.Of(car, readings).GroupBy(c => (c.From, c.To, c.Point, c.Kind == "drop")).Select(g => g.ToArray())];
         var dropped = car.StandingReadings.Where(r => r is Reading.Plan or Reading.Offset or Reading.Drop).SelectMany(r => r.Points);
@@ -48,20 +48,7 @@ internal sealed class PlanStart
             _ => _minutes.Plan + (_minutes.FirstDrop * candidate.Marks.Count(p => !dropped.Contains(p))),
         };
 
-    /// <summary>
-    /// Every point counts as having a mark, so that a first length to it carries the error of its drop; and the tape is known before its first
-    /// reading.
-    /// </summary>
-    private static Network WithMarksAndTools(CarFile car, Network network)
-    {
-        const double NoInformationMetres = 1e3; // a length known to a kilometre says nothing
-        var hidden = car.Frame.Points.Where(p => p.CannotDrop).Select(p => p.Id).ToHashSet(StringComparer.Ordinal);
-        var points = network.Points.Where(p => !hidden.Contains(p.Id)).ToList();
-        var marks = Enumerable
-            .Range(0, points.Count / 2)
-            .Select(i => new Observation.PlanDistance($"mark {i}", points[2 * i].Id, points[(2 * i) + 1].Id, 1, NoInformationMetres))
-            .Concat(points.Count > 1 ? [new Observation.PlanDistance("mark", points[0].Id, points[^1].Id, 1, NoInformationMetres)] : []);
-        var tools = network.Tools.Concat(Candidates.Tools(car)).DistinctBy(t => t.Id);
-        return new Network(network.Points, [.. network.Observations, .. marks], tools, network.MirrorPairs);
-    }
+    /// <summary>The tape is known before its first reading.</summary>
+    private static Network WithTools(CarFile car, Network network) =>
+        new(network.Points, network.Observations, network.Tools.Concat(Candidates.Tools(car)).DistinctBy(t => t.Id), network.MirrorPairs);
 }
