@@ -46,28 +46,23 @@ public sealed class SheetJourneys(Browser browser)
     }
 
     [Fact]
-    public async Task FrameSheet_SaysWhatCheckSays()
+    public async Task FrameSheet_SaysWhatCheckSays_RowByRow()
     {
         var folder = await DemoFolder();
         var (_, json, _) = await AppProcess.Run(folder, "check", "car.json", "--json");
         await AppProcess.Run(folder, "sheet", "frame", "car.json", "-o", "frame.pdf");
-        var text = TextOf(await File.ReadAllBytesAsync(Path.Combine(folder, "frame.pdf")));
-        var answer = JsonDocument.Parse(json).RootElement;
-        Assert.Contains(answer.GetProperty("overall").GetProperty("verdict").GetString()!, text, StringComparison.Ordinal);
-        // The demo's finest tool for a frame reads 1/32 in.
-        var display = new LengthDisplay(Length.FromFraction(0, 1, 32, LengthUnit.Inch));
-        var pairs = answer
-            .GetProperty("pairs")
-            .EnumerateArray()
-            .Where(p => p.GetProperty("sideShift").ValueKind == JsonValueKind.Number)
-            .ToList();
-        Assert.True(pairs.Count >= 4);
-        foreach (var pair in pairs)
-        {
-            var shift = display.Number(Math.Abs(pair.GetProperty("sideShift").GetDouble()) / 1000);
-            Assert.Contains(shift, text, StringComparison.Ordinal);
-        }
+        var pdf = await File.ReadAllBytesAsync(Path.Combine(folder, "frame.pdf"), TestContext.Current.CancellationToken);
+        using var document = JsonDocument.Parse(json);
+        var answer = document.RootElement;
+        var overall = answer.GetProperty("overall");
+        // Large and small letters of one line do not stand on one baseline: the verdict and the headline are looked for one after the other.
+        Assert.Contains(overall.GetProperty("verdict").GetString()!, TextOf(pdf), StringComparison.Ordinal);
+        Assert.Contains(overall.GetProperty("headline").GetString()!, TextOf(pdf), StringComparison.Ordinal);
 
+        var rows = PairTable.Of(pdf);
+        var pairs = answer.GetProperty("pairs").EnumerateArray().ToList();
+        Assert.Equal(pairs.Count, rows.Count);
+        Assert.All(pairs.Zip(rows), p => Assert.Equal(PairTable.Expected(answer, p.First), p.Second));
         Directory.Delete(folder, recursive: true);
     }
 

@@ -28,6 +28,9 @@ public static class FrameSheet
         new(340, 60, 3, 0.82, 0.4),
         new(300, 55, 3, 0.82, 0.38),
         new(270, 45, 2, 0.82, 0.36),
+        new(300, 0, 2, 0.82, 0.36),
+        new(270, 45, 2, 0.78, 0.34),
+        new(270, 0, 2, 0.78, 0.34),
     ];
 
     /// <summary>The sheet as PDF: on one page when drawing, lists and lettering can be made to leave room for the rest.</summary>
@@ -138,7 +141,7 @@ public static class FrameSheet
     }
 
     private static IEnumerable<Block> Heights(CarFile car, FloorAnswer answer, double width, double tallest) =>
-        answer.Points.Any(p => p.ZMetres is not null)
+        tallest > 0 && answer.Points.Any(p => p.ZMetres is not null)
             ?
             [
                 TextBlock.Heading("Heights"),
@@ -151,7 +154,7 @@ public static class FrameSheet
 
     /// <summary>How much room the parts of the sheet are given.</summary>
     /// <param name="Plan">How tall the plan may be, picture units.</param>
-    /// <param name="Side">How tall the side view may be, picture units.</param>
+    /// <param name="Side">How tall the side view may be, picture units; 0 leaves it out, the table has its numbers.</param>
     /// <param name="Most">How many of each list stand beside the drawing; the rest is told in full further on.</param>
     /// <param name="Scale">How large everything is printed.</param>
     /// <param name="LeftShare">The part of the width that the drawing takes.</param>
