@@ -27,6 +27,12 @@ internal sealed class LoadedApp : IAsyncDisposable
         }
     }
 
+    /// <summary>How busy the machine was beside this, where it tells: figures taken beside other work are the other work's too.</summary>
+    public static string MachineWords =>
+        File.Exists("/proc/loadavg")
+            ? $"Processes wanting to run on this machine's {Environment.ProcessorCount} processors, on average of the last minute: {File.ReadAllText("/proc/loadavg").Split(' ')[0]}."
+            : "";
+
     public static async Task<LoadedApp> Start(string binary)
     {
         var folder = Directory.CreateTempSubdirectory("plumbmark-load-").FullName;

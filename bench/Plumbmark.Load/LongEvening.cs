@@ -15,7 +15,7 @@ internal static class LongEvening
         output.WriteLine(
             $"{readings} readings one after the other, a new car every {ReadingsOnACar}, the page with the answer after every fifth:"
         );
-        output.WriteLine("as many as one every 20 s for 24 hours give (4320), with the pauses left out.");
+        output.WriteLine($"as many as one every 20 s gives in {readings / 180.0:0.#} hours, with the pauses left out.");
         output.WriteLine($"{"readings", 10} {"memory, MB", 12}");
         var samples = new List<double>();
         var car = 0;
@@ -44,6 +44,7 @@ internal static class LongEvening
         // The first quarter fills caches and lets the collector find its size; afterwards memory may swing, not climb.
         var early = samples.Take(samples.Count / 2).Max();
         var late = samples.Skip(samples.Count / 2).Max();
+        output.WriteLine(LoadedApp.MachineWords);
         output.WriteLine($"most in the first half {early:F0} MB, in the second {late:F0} MB");
         return late <= early * 1.25 ? 0 : 1;
     }

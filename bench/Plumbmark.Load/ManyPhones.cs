@@ -35,6 +35,7 @@ internal static class ManyPhones
         output.WriteLine($"{"", -34} {"times", 6} {"p50", 8} {"p95", 8} {"p99", 8} {"most", 8}");
         output.WriteLine(Line("reading sent until it is on the disk", kept));
         output.WriteLine(Line("page with the new answer", shown));
+        output.WriteLine(LoadedApp.MachineWords);
         output.WriteLine($"memory of the app: {before:F0} MB before, {app.MemoryMegabytes:F0} MB after");
         return kept.Count == Busy * ReadingsEach ? 0 : 1;
     }

@@ -56,6 +56,13 @@ public sealed class AppProcess : IAsyncDisposable
     /// <summary>The next line on its standard error that has a text in it.</summary>
     public Task<string> Remark(string text) => LineWith(_process.StandardError, text);
 
+    /// <summary>The number of the process, to look at it from outside.</summary>
+    public int ProcessId => _process.Id;
+
+    /// <summary>All that it has still to say, once it has ended.</summary>
+    public async Task<string> Everything() =>
+        await _process.StandardOutput.ReadToEndAsync() + await _process.StandardError.ReadToEndAsync();
+
     /// <summary>Runs a verb to its end.</summary>
     public static async Task<(int Code, string Results, string Remarks)> Run(string folder, params string[] arguments)
     {
