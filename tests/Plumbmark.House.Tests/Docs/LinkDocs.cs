@@ -49,7 +49,10 @@ public partial class LinkDocs
     [MemberData(nameof(WithLabels))]
     public void Labels_StandInTheApp(string path)
     {
-        var app = string.Join('\n', House.Sources("*.razor", "src").Concat(House.Sources("*.cs", "src")).Select(File.ReadAllText));
+        var app = string.Join(
+            '\n',
+            new[] { "*.razor", "*.cs", "*.js", "en-GB.json" }.SelectMany(p => House.Sources(p, "src")).Select(File.ReadAllText)
+        );
         var missing = Labels()
             .Matches(Markdown.Of(path).Prose)
             .Select(m => m.Groups[1].Value)

@@ -12,28 +12,31 @@ public partial class NamesReviewTests
 {
     private const string Review = "docs/names-review.md";
 
+    private const int LongestLabel = 40; // characters; longer texts are sentences
+
     private static readonly HashSet<string> s_reviewed = Reviewed();
 
     [Fact]
     public void Verbs_AndOptions_AreReviewed()
     {
         var text = Read("docs/command-line.md");
-        Missing(Verbs().Matches(text).SelectMany(m => m.Groups["verbs"].Value.Split(' ')));
-        Missing(Options().Matches(text).Select(m => m.Groups[1].Value));
-        Missing(SheetKinds().Match(text).Groups[1].Value.Split(", "));
+        Missing(Verbs().Matches(text).SelectMany(m => m.Groups["verbs"].Value.Split(' ')), "verbs and options");
+        Missing(Options().Matches(text).Select(m => m.Groups[1].Value), "verbs and options");
+        Missing(SheetKinds().Match(text).Groups[1].Value.Split(", "), "verbs and options");
     }
 
     [Fact]
     public void Rooms_AndPages_AreReviewed()
     {
         var web = Web("*.cs");
-        Missing(Rooms().Matches(web).Select(m => m.Groups[1].Value));
+        Missing(Rooms().Matches(web).Select(m => m.Groups[1].Value), "rooms, pages, sheets");
         Missing(
             SheetNames()
                 .Matches(Read("src/Plumbmark.Web/Sheet/SheetKind.cs"))
-                .SelectMany(m => new[] { m.Groups[1].Value, m.Groups[2].Value })
+                .SelectMany(m => new[] { m.Groups[1].Value, m.Groups[2].Value }),
+            "rooms, pages, sheets"
         );
-        Missing(PageTitles().Matches(Web("*.razor")).Select(m => m.Groups[1].Value));
+        Missing(PageTitles().Matches(Web("*.razor")).Select(m => m.Groups[1].Value).Where(t => t != "…"), "rooms, pages, sheets");
     }
 
     [Theory]
@@ -42,14 +45,14 @@ public partial class NamesReviewTests
     public void MembersAndWordsOfFiles_AreReviewed(string name)
     {
         using var schema = JsonDocument.Parse(Read($"schemas/{name}.schema.json"));
-        Missing(NamesIn(schema.RootElement));
+        Missing(NamesIn(schema.RootElement), "members and words of files");
     }
 
     [Fact]
     public void MembersOfAnswers_AreReviewed()
     {
         var writers = House.Sources("*Json.cs", "src").Select(File.ReadAllText);
-        Missing(writers.SelectMany(w => Members().Matches(w).Select(m => m.Groups[1].Value)));
+        Missing(writers.SelectMany(w => Members().Matches(w).Select(m => m.Groups[1].Value)), "members of answers");
     }
 
     [Fact]
@@ -57,9 +60,9 @@ public partial class NamesReviewTests
     {
         var car = DemoCar.File();
         var answer = FloorInspection.Of(car);
-        Missing(ColumnMatch.Fields);
-        Missing(ResultTables.All(car, answer).SelectMany(t => t.Heads.Prepend(t.Name)));
-        Missing(Layers().Matches(Read("src/Plumbmark.Drawing/Exchange/FrameDxf.cs")).Select(m => m.Groups[1].Value));
+        Missing(ColumnMatch.Fields, "columns and layers");
+        Missing(ResultTables.All(car, answer).SelectMany(t => t.Heads.Prepend(t.Name)), "columns and layers");
+        Missing(Layers().Matches(Read("src/Plumbmark.Drawing/Exchange/FrameDxf.cs")).Select(m => m.Groups[1].Value), "columns and layers");
     }
 
     [Fact]
@@ -68,35 +71,42 @@ public partial class NamesReviewTests
             Colours()
                 .Matches(string.Join('\n', House.Sources("*.css", "src").Select(File.ReadAllText)))
                 .Select(m => m.Groups[1].Value)
-                .Where(IsColour)
+                .Where(IsColour),
+            "colours"
         );
 
-    // What a page says as label, heading or button. New ones are written to the end of the table when updating: look at them there.
+    // What a page says as label, heading or button.
     [Fact]
     public void LabelsOfTheApp_AreReviewed()
     {
         var labels = Labels()
             .Matches(Web("*.razor"))
-            .Select(m => (m.Groups["label"].Value + m.Groups["text"].Value).Trim().TrimEnd('(', ',').Trim())
+            .Select(m => m.Groups["label"].Value + m.Groups["text"].Value)
+            .Concat(Texts().Where(t => t.Length <= LongestLabel))
+            .Select(l => l.Trim().TrimEnd('(', ',').Trim())
             .Where(l => l.Length > 1 && !l.Contains('\n', StringComparison.Ordinal) && !l.Contains('`', StringComparison.Ordinal))
+            .ToList();
+        Missing(labels, "labels");
+    }
+
+    // When updating, what is new goes to the end of the table as plain words: look at it there, and place it.
+    private static void Missing(IEnumerable<string> names, string where)
+    {
+        var missing = names
+            .Where(n => n.Length > 0 && !s_reviewed.Contains(n))
             .Distinct(StringComparer.Ordinal)
-            .Where(l => !s_reviewed.Contains(l))
             .Order(StringComparer.Ordinal)
             .ToList();
-        if (House.IsUpdating && labels.Count > 0)
+        if (House.IsUpdating)
         {
-            var rows = labels.Chunk(8).Select(c => $"| {string.Join(", ", c.Select(l => $"`{l}`"))} | labels | plain | |\n");
+            var rows = missing.Chunk(8).Select(c => $"| {string.Join(", ", c.Select(l => $"`{l}`"))} | {where} | plain | |\n");
             File.AppendAllText(Repository.PathTo(Review.Split('/')), string.Concat(rows));
+            s_reviewed.UnionWith(missing);
             return;
         }
 
-        House.None(labels);
+        House.None(missing);
     }
-
-    private static void Missing(IEnumerable<string> names) =>
-        House.None(
-            names.Distinct(StringComparer.Ordinal).Where(n => n.Length > 0 && !s_reviewed.Contains(n)).Order(StringComparer.Ordinal)
-        );
 
     private static bool IsColour(string variable) => variable is not ("--gap" or "--touch" or "--round");
 
@@ -128,6 +138,12 @@ public partial class NamesReviewTests
                 ? e.EnumerateArray().Where(w => w.ValueKind == JsonValueKind.String).Select(w => w.GetString()!)
                 : [];
         return own.Concat(words).Concat(schema.EnumerateObject().SelectMany(m => NamesIn(m.Value)));
+    }
+
+    private static IEnumerable<string> Texts()
+    {
+        using var texts = JsonDocument.Parse(Read("src/Plumbmark.Web/Texts/en-GB.json"));
+        return [.. texts.RootElement.EnumerateObject().Select(t => t.Value.GetString()!).Where(t => !t.EndsWith('.'))];
     }
 
     private static string Read(string path) => File.ReadAllText(Repository.PathTo(path.Split('/'))).ReplaceLineEndings("\n");
