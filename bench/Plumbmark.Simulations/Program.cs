@@ -3,6 +3,7 @@ using Plumbmark.Simulations;
 // dotnet run -c Release --project bench/Plumbmark.Simulations -- NAME > bench/results/NAME.txt
 var simulations = new Dictionary<string, Action<TextWriter>>(StringComparer.Ordinal)
 {
+    ["answer"] = ReadingToAnswer.Run,
     ["bench"] = BenchSimulation.Run,
     ["blunders"] = BlunderSimulation.Run,
     ["coverage"] = CoverageSimulation.Run,

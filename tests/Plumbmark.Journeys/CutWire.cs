@@ -107,7 +107,7 @@ internal sealed class CutWire : IAsyncDisposable
         }
         catch (OperationCanceledException) { }
         catch (SocketException) { }
-        catch (ObjectDisposedException) { }
+        catch (InvalidOperationException) { } // not listening any more, or gone
     }
 
     private async Task Carry(Socket phone)

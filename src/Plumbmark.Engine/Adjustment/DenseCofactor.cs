@@ -82,6 +82,21 @@ internal sealed class DenseCofactor : Cofactor
         return new DenseCofactor(result, Count);
     }
 
+    /// <summary>Q − q qᵀ / s.</summary>
+    public DenseCofactor Minus(double[] q, double s)
+    {
+        var result = (double[])_q.Clone();
+        for (var i = 0; i < Count; i++)
+        {
+            if (q[i] is not 0)
+            {
+                Dense.AddScaled(result.AsSpan(i * Count, Count), -q[i] / s, q);
+            }
+        }
+
+        return new DenseCofactor(result, Count);
+    }
+
     private ReadOnlySpan<double> Row(int i) => _q.AsSpan(i * Count, Count);
 
     private static bool IsIdentity(int[] position)

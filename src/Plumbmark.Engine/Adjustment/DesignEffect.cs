@@ -15,6 +15,18 @@ public sealed class DesignEffect
     /// <param name="gradient">In the order of <see cref="NetworkDesign.Coordinates"/>.</param>
     public double Reduction(ReadOnlySpan<double> gradient) => Reduction(gradient, gradient);
 
+    /// <summary>By how much the sum of the variances of all coordinates would fall, m².</summary>
+    public double TraceReduction()
+    {
+        var sum = 0.0;
+        foreach (var (c, s) in _terms)
+        {
+            sum += LeastSquares.Dense.Dot(c, c) / s;
+        }
+
+        return sum;
+    }
+
     /// <summary>By how much the covariance of two linear functions of the coordinates would fall.</summary>
     public double Reduction(ReadOnlySpan<double> gradient, ReadOnlySpan<double> other)
     {

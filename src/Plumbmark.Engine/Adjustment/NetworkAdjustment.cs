@@ -35,6 +35,20 @@ public static class NetworkAdjustment
         return rest.Summary.IsSolutionUsable || outcome is NetworkOutcome.Loose ? outcome : new NetworkOutcome.NotConverged(rest.Summary);
     }
 
+    /// <summary>Adds one reading to a fit: the answer while the tape is still in the hand.</summary>
+    /// <remarks>
+    /// Where the reading only checks or sharpens what is placed already, the fit is brought up to date without a solve (a fraction of a millisecond for a whole frame);
+    /// otherwise, and where it moves the points noticeably, the network is solved from the old places.
+    /// </remarks>
+    public static NetworkOutcome Add(NetworkFit fit, Observation reading)
+    {
+        ArgumentNullException.ThrowIfNull(fit);
+        ArgumentNullException.ThrowIfNull(reading);
+        return OneMoreReading.Of(fit, reading) is { } updated
+            ? new NetworkOutcome.Adjusted(updated)
+            : Solve(fit.State.Network.Source.With(reading), fit);
+    }
+
     /// <summary>Fits a network that differs little from one that is fitted, from that fit alone: for trials, where another start would cost more than it brings.</summary>
     internal static NetworkOutcome SolveNear(Network network, NetworkFit near)
     {

@@ -20,8 +20,8 @@ internal sealed class NetworkFactor
     /// <summary>A direction that the readings see a ten-thousand-millionth as well as the best one is not determined.</summary>
     private const double RankTolerance = 1e-10;
 
-    /// <summary>A relative pivot of Cholesky that leaves at least seven digits in the cofactors.</summary>
-    private const double SafePivot = 1e-9;
+    /// <summary>A relative pivot of Cholesky that leaves at least five digits in the cofactors.</summary>
+    private const double SafePivot = 1e-11;
 
     private NetworkFactor(UnknownOrder order, double[]? inverse, EnvelopeCholesky? cholesky) =>
         (Order, Inverse, Cholesky) = (order, inverse, cholesky);

@@ -88,13 +88,25 @@ internal sealed class RequestGuard(RequestDelegate next, IAntiforgery antiforger
             return Results.Text("Only GET and POST are understood here.\n", statusCode: StatusCodes.Status405MethodNotAllowed);
         }
 
-        return IsFromHere(http.Request) && await antiforgery.IsRequestValidAsync(http)
+        return IsFromHere(http.Request) && await HasToken(http)
             ? null
             : Show.Sorry(
                 "Not sent from a page of this program",
                 "Nothing was changed. If you did press a button here, the page was too old: go back, reload it, and press again.",
                 StatusCodes.Status400BadRequest
             );
+    }
+
+    private async Task<bool> HasToken(HttpContext http)
+    {
+        if (!http.Request.HasFormContentType)
+        {
+            return false;
+        }
+
+        // Read here, because the token's reader hides what was wrong with the body: too large, too slow, too many fields.
+        await http.Request.ReadFormAsync(http.RequestAborted);
+        return await antiforgery.IsRequestValidAsync(http);
     }
 
     private static bool IsFromHere(HttpRequest request)

@@ -226,4 +226,46 @@ public class NetworkAdjustmentLaws
         var (a, b) = (Distance(known, "A.L", "E.L"), Distance(unknown, "A.L", "E.L"));
         Assert.True(unknown.Covariance.Evaluate(b).Sigma > 2 * known.Covariance.Evaluate(a).Sigma);
     }
+
+    [Fact]
+    public void AddingAReadingToAFit_EqualsSolvingWithIt() =>
+        s_frame.Sample(
+            f =>
+            {
+                var added = f.Readings[f.Random.Next(f.Readings.Count)];
+                var network = new Network(Frames.Sketched(f.Truth), f.Readings.Where(r => r != added).Append(added));
+                if (NetworkAdjustment.Solve(network.Without(added.Id)) is not NetworkOutcome.Adjusted { Fit: var before })
+                {
+                    return;
+                }
+
+                var (fresh, updated) = (Fit(network), Assert.IsType<NetworkOutcome.Adjusted>(NetworkAdjustment.Add(before, added)).Fit);
+                Assert.Equal(fresh.Redundancy, updated.Redundancy);
+                Assert.Equal(fresh.WeightedSquares, updated.WeightedSquares, 1e-6);
+                var (expected, actual) = (Estimable(fresh), Estimable(updated));
+                for (var i = 0; i < expected.Length; i += 2)
+                {
+                    Assert.Equal(expected[i], actual[i], 1e-9);
+                    Assert.Equal(expected[i + 1], actual[i + 1], 1e-3 * expected[i + 1]);
+                }
+
+                Assert.All(fresh.Readings.Zip(updated.Readings), p => Assert.Equal(p.First.ResidualMetres, p.Second.ResidualMetres, 1e-9));
+            },
+            iter: 40
+        );
+
+    [Fact]
+    public void AddingAReadingThatOnlyChecks_NeedsNoIteration()
+    {
+        var truth = Frames.Ladder(6, new Random(5));
+        List<Observation> readings = [.. Frames.PlanLengths(truth, Sigma, 1.7, new Random(6))];
+        var before = Fit(new Network(Frames.Sketched(truth), readings.Skip(1)));
+        var after = Assert.IsType<NetworkOutcome.Adjusted>(NetworkAdjustment.Add(before, readings[0])).Fit;
+        Assert.Empty(after.Summary.Iterations);
+
+        // A height where there was none is another matter.
+        var height = Assert.IsType<NetworkOutcome.Adjusted>(NetworkAdjustment.Add(before, new Height("h", truth[0].Id, 0.3, Sigma))).Fit;
+        Assert.Equal(0.3, height.Point(truth[0].Id).ZMetres!.Value, 1e-12);
+        Assert.NotEmpty(height.Summary.Iterations);
+    }
 }

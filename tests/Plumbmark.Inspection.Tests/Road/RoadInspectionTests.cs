@@ -79,13 +79,36 @@ public class RoadInspectionTests
     {
         // Nobody has measured the demo's track rods: within 3 mm the wheels stand anywhere in 2.8 degrees of toe, and a wheel centre that swings about its king-pin comes inward either way.
         // Slopes cannot show that: the front track's mean lies a tenth of u below its value, and without the bow both ends miss the trials by more than the clause allows.
-        var answer = RoadInspection.Of(DemoCar.File(), trials: 40_000);
+        var answer = RoadInspection.Of(DemoCar.File(), trials: 20_000);
         Assert.NotEmpty(answer.Trials);
         Assert.All(answer.Trials, t => Assert.True(t.Agrees, t.ToString()));
         var track = answer.Figures.Single(f => f.Kind == FigureKind.FrontTrack);
         var tried = answer.Trials.Single(t => t.Kind == FigureKind.FrontTrack);
         Assert.InRange(track.Bow, -0.1e-3, -0.05e-3);
         Assert.True(Math.Abs(tried.LinearLow - track.Bow - tried.TriedLow) > tried.Tolerance);
+    }
+
+    [Fact]
+    public void WantOfKnowledge_CallsNothingOut()
+    {
+        // Every place sure to an inch only: hardly any angle is likely to be within half a degree, and none is shown to be beyond.
+        var car = DemoRoad.Car(DemoRoad.Fault.None);
+        var parts = car.Road!.Parts.Select(p => p with { Sigma = Inch(1), SigmaAngle = Angle.FromDegrees(9) });
+        var answer = RoadInspection.Of(car with { Road = car.Road with { Parts = [.. parts] } }, MeasuredPlaces.None);
+        Assert.Contains(answer.Figures, f => f.ProbabilityWithin < 0.05);
+        Assert.DoesNotContain(answer.Figures, f => f.Verdict == Verdict.Out);
+        Assert.Equal(Verdict.CannotTellYet, answer.Verdict);
+    }
+
+    [Fact]
+    public void WhatMakesAFigure_NamesFour_AndNothingThatRoundsToNothing()
+    {
+        var car = DemoCar.File();
+        var (answer, display) = (RoadInspection.Of(car), RoadDisplay.Of(car));
+        var shares = answer.Figures.Select(f => RoadText.Shares(f, display)).ToList();
+        Assert.All(shares, s => Assert.DoesNotMatch(@" 0\.00 in| 0°00'", s));
+        Assert.All(shares, s => Assert.True(s.Count(c => c == ',') <= 3, s));
+        Assert.Contains(shares, s => s.EndsWith(" smaller", StringComparison.Ordinal));
     }
 
     [Fact]

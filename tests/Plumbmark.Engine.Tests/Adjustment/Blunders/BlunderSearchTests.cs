@@ -275,4 +275,26 @@ public class BlunderSearchTests
             Assert.True(outcome is not BlunderOutcome.Named, $"{seed}: {outcome}");
         }
     }
+
+    [Fact]
+    public void SingleSlips_AgreeWithSolvingAfresh_WhereTheErrorIsSmall()
+    {
+        // A centimetre moves no point by more than a few millimetres.
+        var truth = Frames.Ladder(7, new Random(21));
+        List<Observation> readings = [.. Frames.PlanLengths(truth, 0.0008, 1.7, new Random(22))];
+        readings[9] = readings[9] with { ValueMetres = readings[9].ValueMetres + 0.01 };
+        var fit = Assert.IsType<NetworkOutcome.Adjusted>(NetworkAdjustment.Solve(new Network(Frames.Sketched(truth), readings))).Fit;
+        var slips = SingleSlips.Of(fit);
+        var best = slips.MaxBy(s => s.LogOdds)!;
+        Assert.Equal((readings[9].Id, BlunderKind.TenMillimetres), (best.Doubted.ReadingId, best.Doubted.Kind));
+
+        // What the rest says of the reading, by a fit without it.
+        var without = Assert
+            .IsType<NetworkOutcome.Adjusted>(NetworkAdjustment.Solve(new Network(Frames.Sketched(truth), readings.Where((_, i) => i != 9))))
+            .Fit;
+        var held = new Prediction(without).Of(readings[9])!;
+        var free = slips.Single(s => s.Doubted.ReadingId == readings[9].Id && s.Doubted.Kind == BlunderKind.FreeAmount);
+        Assert.Equal(held.Difference, free.Doubted.SizeMetres, 2e-5);
+        Assert.All(readings, r => Assert.Contains(slips, s => s.Doubted.ReadingId == r.Id && s.Doubted.Kind == BlunderKind.OneInch));
+    }
 }
