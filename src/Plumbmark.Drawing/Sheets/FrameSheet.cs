@@ -31,6 +31,8 @@ public static class FrameSheet
         new(300, 0, 2, 0.82, 0.36),
         new(270, 45, 2, 0.78, 0.34),
         new(270, 0, 2, 0.78, 0.34),
+        new(240, 0, 1, 0.78, 0.34),
+        new(260, 0, 1, 0.75, 0.34),
     ];
 
     /// <summary>The sheet as PDF: on one page when drawing, lists and lettering can be made to leave room for the rest.</summary>

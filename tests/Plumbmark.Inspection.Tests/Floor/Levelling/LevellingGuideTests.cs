@@ -126,5 +126,7 @@ public class LevellingGuideTests
     private static StandReading Stand(string id, int x, int y, string height) => new(id, In($"{x}"), In($"{y}"), In(height));
 
     private static Length In(string text) =>
-        LengthText.Read(text, LengthUnit.Inch, LengthSign.MayBeNegative).Match(l => l, r => throw new ArgumentException(r.Sentence));
+        LengthText
+            .Read(text, LengthUnit.Inch, LengthSign.MayBeNegative)
+            .Match(l => l, r => throw new ArgumentException(r.Sentence, nameof(text)));
 }

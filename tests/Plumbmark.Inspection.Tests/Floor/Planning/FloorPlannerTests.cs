@@ -128,7 +128,7 @@ public class FloorPlannerTests
 
     private static Limits All(string text)
     {
-        var limit = LengthText.Read(text, LengthUnit.Inch).Match(l => l, r => throw new ArgumentException(r.Sentence));
+        var limit = LengthText.Read(text, LengthUnit.Inch).Match(l => l, r => throw new ArgumentException(r.Sentence, nameof(text)));
         return new Limits(limit, limit, limit, LimitSource.Own);
     }
 
