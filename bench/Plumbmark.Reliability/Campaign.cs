@@ -74,7 +74,7 @@ internal static class Campaign
     {
         var outcome = await LongShed.Run(cars, binary, Seed);
         output.WriteLine(
-            $"A shed of {outcome.Cars} generated cars (8 to 16 points, 10 to 39 readings), seed {Seed}: {outcome.BytesPerCar / 1024:F1} KB for each."
+            $"A shed of {outcome.Cars} generated cars (10 to 16 points, 10 to 39 readings), seed {Seed}: {outcome.BytesPerCar / 1024:F1} KB for each."
         );
         output.WriteLine($"{"milliseconds", -26} {"p50", 8} {"p95", 8} {"p99", 8}");
         foreach (var timing in outcome.Timings)

@@ -74,7 +74,7 @@ public static class LongShed
 
     private static CarFile Generated(int number, Random random)
     {
-        var points = FrameSkeleton.Ladder(4 + random.Next(5), LengthUnit.Inch);
+        var points = FrameSkeleton.Ladder(5 + random.Next(4), LengthUnit.Inch);
         var readings = Enumerable
             .Range(0, 10 + random.Next(30))
             .Select(i =>
