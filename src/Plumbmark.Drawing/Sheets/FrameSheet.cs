@@ -14,6 +14,8 @@ public static class FrameSheet
     // Picture units across a column of the page: more than on a phone, so that the letters come out smaller.
     internal const double PaperWidth = 390;
 
+    private const double LeftShare = 0.46;
+
     /// <summary>How tall the plan and the side view may be, and how many sentences a list beside them has; the rest of it is told further on.</summary>
     private readonly record struct Room(double Plan, double Side, int Sentences);
 
@@ -44,15 +46,27 @@ public static class FrameSheet
             .. SheetWords.CautionBlocks(Cautions.Frame),
         ];
         IReadOnlyList<Block> readings = [.. FrameReadings.Blocks(car, answer)];
-        var tries = rooms
-            .Select(room =>
+        SheetDocument? roomiest = null;
+        SheetDocument? leadOnOnePage = null;
+        foreach (var room in rooms)
+        {
+            IReadOnlyList<Block> lead =
+            [
+                new VerdictBlock(answer.Overall.Verdict, answer.Overall.Headline),
+                .. Front(car, answer, room),
+                .. tables,
+            ];
+            var whole = Document([.. lead, .. FullLists(answer, room), .. readings]);
+            if (whole.PageCount == 1)
             {
-                IReadOnlyList<Block> lead = [new VerdictBlock(answer.Overall.Verdict, answer.Overall.Headline), .. Front(car, answer, room), .. tables];
-                return (Lead: lead, Whole: Document([.. lead, .. FullLists(answer, room), .. readings]));
-            })
-            .ToList();
-        var best = tries.Find(t => t.Whole.PageCount == 1).Whole ?? tries.Find(t => Document(t.Lead).PageCount == 1).Whole;
-        return (best ?? tries[0].Whole).Pdf();
+                return whole.Pdf();
+            }
+
+            leadOnOnePage ??= Document(lead).PageCount == 1 ? whole : null;
+            roomiest ??= whole;
+        }
+
+        return (leadOnOnePage ?? roomiest!).Pdf();
     }
 
     private static IEnumerable<Block> Front(CarFile car, FloorAnswer answer, Room room)
@@ -64,15 +78,15 @@ public static class FrameSheet
         }
 
         var plan = FloorPlanDrawing.Of(car, answer, new FloorDrawingOptions(Width: PaperWidth, TallestFrame: room.Plan));
-        return
-        [
-            new ColumnsBlock(
-                [new PictureBlock(plan, 420), .. Heights(car, answer, PaperWidth, room.Side)],
-                [.. Beside(answer, room)],
-                0.46,
-                isCuttable: true
-            ),
-        ];
+        IReadOnlyList<Block> left = [new PictureBlock(plan, 420)];
+        IReadOnlyList<Block> right = [.. Beside(answer, room)];
+        IReadOnlyList<Block> heights = [.. Heights(car, answer, PaperWidth, room.Side)];
+        // The heights go below whichever column is shorter.
+        const double Narrowest = 523; // A4, less its margins
+        var isRightShorter = right.Sum(b => b.Height(Narrowest * (1 - LeftShare))) < left.Sum(b => b.Height(Narrowest * LeftShare));
+        return isRightShorter
+            ? [new ColumnsBlock(left, [.. right, .. heights], LeftShare, isCuttable: true)]
+            : [new ColumnsBlock([.. left, .. heights], right, LeftShare, isCuttable: true)];
     }
 
     private static IEnumerable<Block> Beside(FloorAnswer answer, Room room)
@@ -95,11 +109,7 @@ public static class FrameSheet
         }
 
         foreach (
-            var block in List(
-                "Measure next",
-                answer.Next.Select(n => n.Sentence).Except(doubted, StringComparer.Ordinal),
-                room.Sentences
-            )
+            var block in List("Measure next", answer.Next.Select(n => n.Sentence).Except(doubted, StringComparer.Ordinal), room.Sentences)
         )
         {
             yield return block;
