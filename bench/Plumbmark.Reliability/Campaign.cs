@@ -1,5 +1,6 @@
 using Plumbmark.Reliability.Campaigns;
 using Plumbmark.Reliability.Disk;
+using Plumbmark.Testing.Fuzzing;
 
 namespace Plumbmark.Reliability;
 
@@ -22,11 +23,15 @@ internal static class Campaign
                 return await KillWriters(int.Parse(args[1]), Console.Out);
             case "server-kills":
                 return await KillServers(args[1], int.Parse(args[2]), Console.Out);
+            case "fuzz":
+                return Fuzz(args[1] == "all" ? FuzzSubjects.All : [FuzzSubjects.Named(args[1])], long.Parse(args[2]), Console.Out);
             case "writer":
                 KilledWriter.Write(args[1], int.Parse(args[2]), args.Skip(3).Select(Guid.Parse));
                 return 0;
             default:
-                Console.Error.WriteLine("Which campaign? faults, upgrades FILE..., damage N, kills N, server-kills PLUMBMARK.DLL N");
+                Console.Error.WriteLine(
+                    "Which campaign? faults, upgrades FILE..., damage N, kills N, server-kills PLUMBMARK.DLL N, fuzz SUBJECT|all N"
+                );
                 return 64;
         }
     }
@@ -54,6 +59,31 @@ internal static class Campaign
 
         findings.ForEach(output.WriteLine);
         return findings.Count == 0 ? 0 : 1;
+    }
+
+    private static int Fuzz(IReadOnlyList<FuzzSubject> subjects, long inputs, TextWriter output)
+    {
+        output.WriteLine(
+            $"Broken input, {inputs:N0} each, seed {Seed}: spliced, cut, doubled, other encodings, huge numbers, NUL, half surrogates, deep nesting."
+        );
+        output.WriteLine($"{"parser", -20} {"inputs", 12} {"still good", 12} {"slowest ms", 11} {"findings", 9}");
+        var findings = 0;
+        foreach (var subject in subjects)
+        {
+            var outcome = FuzzRun.Run(subject, inputs, Seed);
+            output.WriteLine(
+                $"{outcome.Subject, -20} {outcome.Inputs, 12:N0} {outcome.Accepted, 12:N0} {outcome.SlowestMilliseconds, 11:F1} {outcome.Findings.Count, 9}"
+            );
+            foreach (var (wrong, input) in outcome.Findings)
+            {
+                output.WriteLine($"  {wrong}\n    {Convert.ToBase64String(input.AsSpan(0, Math.Min(input.Length, 6000)))}");
+            }
+
+            output.Flush();
+            findings += outcome.Findings.Count;
+        }
+
+        return findings == 0 ? 0 : 1;
     }
 
     private static int UpgradeFiles(string[] earlier, TextWriter output)

@@ -10,6 +10,7 @@ var simulations = new Dictionary<string, Action<TextWriter>>(StringComparer.Ordi
     ["plan"] = output => PlanSimulation.Run(output, Number(1, 100)),
     ["press"] = PressSimulation.Run,
     ["road"] = RoadSimulation.Run,
+    ["road-speed"] = RoadSimulation.RunSpeed,
     ["speed"] = Speed.Run,
 };
 if (args.Length == 0 || !simulations.TryGetValue(args[0], out var run))

@@ -24,6 +24,8 @@ public sealed class Browser : IAsyncLifetime
                 Args =
                 [
                     "--no-sandbox",
+                    // A name of the home network: over plain http to it, a browser offers as little as a phone does.
+                    "--host-resolver-rules=MAP *.local 127.0.0.2",
                     "--disable-gpu",
                     "--disable-quic",
                     "--no-first-run",

@@ -47,7 +47,7 @@ public static class CarFiles
             Maybe(Places(units)),
             Maybe(Places(units)),
             Sometimes(Lengths(units)),
-            Gen.Select(Maybe(s_note), Maybe(Places(units)), Maybe(s_note), Gen.Bool),
+            Gen.Select(Maybe(s_note), Maybe(Places(units)), Maybe(s_note), Gen.Bool, Sometimes(Lengths(units))),
             (role, sketch, nominal, drop, words) =>
                 new FramePoint(
                     $"{letter}.{(left ? "L" : "R")}",
@@ -61,6 +61,10 @@ public static class CarFiles
                     NominalDoubt: words.Item3,
                     CannotDrop: words.Item4
                 )
+                {
+                    Hole = words.Item5,
+                    FixedSigma = words.Item4 ? words.Item5 : null,
+                }
         );
 
     private static Gen<Reading> Readings(int number, IReadOnlyList<string> points, LengthUnit units) =>

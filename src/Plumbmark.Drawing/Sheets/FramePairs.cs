@@ -67,7 +67,15 @@ internal static class FramePairs
             Cell(display, pair.SideShiftMetres, pair.USideShiftMetres, For("sideShift"), "left", "right", inPlan),
             Cell(display, pair.StaggerMetres, pair.UStaggerMetres, For("stagger"), "left", "right", inPlan),
             Cell(display, pair.WidthMetres, pair.UWidthMetres, For("width"), "", "", inPlan),
-            Cell(display, pair.HeightDifferenceMetres, pair.UHeightDifferenceMetres, For("heightDifference"), "left", "right", inHeight),
+            Cell(
+                display,
+                pair.LevelledHeightDifferenceMetres ?? pair.HeightDifferenceMetres,
+                pair.ULevelledHeightDifferenceMetres ?? pair.UHeightDifferenceMetres,
+                For("heightDifference"),
+                "left",
+                "right",
+                inHeight
+            ),
         ];
     }
 

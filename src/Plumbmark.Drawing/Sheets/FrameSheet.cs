@@ -14,121 +14,107 @@ public static class FrameSheet
     // Picture units across a column of the page: more than on a phone, so that the letters come out smaller.
     internal const double PaperWidth = 390;
 
-    private const double LeftShare = 0.46;
-
-    /// <summary>How tall the plan and the side view may be, and how many sentences a list beside them has; the rest of it is told further on.</summary>
-    private readonly record struct Room(double Plan, double Side, int Sentences);
-
+    // How tall the plan and the side view may be, how many of each list stand beside them, and how large it is printed: the first that leaves one page wins.
     private static readonly Room[] s_rooms =
     [
-        new(520, 140, 6),
-        new(450, 115, 6),
-        new(390, 95, 5),
-        new(340, 80, 4),
-        new(300, 65, 4),
-        new(270, 60, 3),
-        new(250, 55, 2),
+        new(520, 140, 4, 1, 0.46),
+        new(450, 115, 4, 1, 0.46),
+        new(390, 95, 4, 1, 0.46),
+        new(340, 80, 4, 1, 0.46),
+        new(300, 65, 4, 1, 0.46),
+        new(270, 50, 4, 1, 0.46),
+        new(340, 70, 4, 0.9, 0.42),
+        new(300, 60, 3, 0.9, 0.4),
+        new(340, 60, 3, 0.82, 0.4),
+        new(300, 55, 3, 0.82, 0.38),
+        new(270, 45, 2, 0.82, 0.36),
+        new(270, 45, 1, 0.82, 0.4),
     ];
 
-    /// <summary>
-    /// The sheet as PDF: on one page when the drawing can be made to leave room for the rest; else with everything but the readings on the first page when
-    /// that can be done.
-    /// </summary>
+    /// <summary>The sheet as PDF: on one page when drawing, lists and lettering can be made to leave room for the rest.</summary>
     public static byte[] Pdf(CarFile car, FloorAnswer answer, SheetOptions options)
     {
-        var rooms = car.Frame.Points.Count <= MostPointsBeside ? s_rooms : s_rooms[..1];
-        SheetDocument Document(IEnumerable<Block> blocks) => new("Frame sheet", SheetWords.SubjectOf(car, options), options, [.. blocks]);
-        // The tables do not depend on the room: they are laid out once.
-        IReadOnlyList<Block> tables =
+        var tries = car.Frame.Points.Count <= MostPointsBeside ? s_rooms : s_rooms[..1];
+        var documents = tries.Select(room => Document(car, answer, options, room)).ToList();
+        return (documents.Find(d => d.PageCount == 1) ?? documents.MinBy(d => d.PageCount)!).Pdf();
+    }
+
+    private static SheetDocument Document(CarFile car, FloorAnswer answer, SheetOptions options, Room room) =>
+        new(
+            "Frame sheet",
+            SheetWords.SubjectOf(car, options),
+            options,
+            [.. Blocks(car, answer, room, PageFrame.Of(options.Paper).Printed(room.Scale).TextWidth)]
+        )
+        {
+            Scale = room.Scale,
+        };
+
+    private static IEnumerable<Block> Blocks(CarFile car, FloorAnswer answer, Room room, double width) =>
         [
+            new VerdictBlock(answer.Overall.Verdict, answer.Overall.Headline),
+            .. Front(car, answer, room),
             .. FramePairs.Blocks(car, answer),
             .. FrameChecks.Blocks(car, answer),
+            .. FullLists(answer, room.Most),
+            .. FrameReadings.Blocks(car, answer, width),
             .. SheetWords.CautionBlocks(Cautions.Frame),
         ];
-        IReadOnlyList<Block> readings = [.. FrameReadings.Blocks(car, answer)];
-        SheetDocument? roomiest = null;
-        SheetDocument? leadOnOnePage = null;
-        foreach (var room in rooms)
-        {
-            IReadOnlyList<Block> lead =
-            [
-                new VerdictBlock(answer.Overall.Verdict, answer.Overall.Headline),
-                .. Front(car, answer, room),
-                .. tables,
-            ];
-            var whole = Document([.. lead, .. FullLists(answer, room), .. readings]);
-            if (whole.PageCount == 1)
-            {
-                return whole.Pdf();
-            }
-
-            leadOnOnePage ??= Document(lead).PageCount == 1 ? whole : null;
-            roomiest ??= whole;
-        }
-
-        return (leadOnOnePage ?? roomiest!).Pdf();
-    }
 
     private static IEnumerable<Block> Front(CarFile car, FloorAnswer answer, Room room)
     {
         if (car.Frame.Points.Count > MostPointsBeside)
         {
             var large = FloorPlanDrawing.Of(car, answer, new FloorDrawingOptions(Width: 600, TallestFrame: 560));
-            return [.. Beside(answer, room), new PictureBlock(large, 560), .. Heights(car, answer, 600, room.Side)];
+            return [.. Beside(answer, room.Most), new PictureBlock(large, 560), .. Heights(car, answer, 600, room.Side)];
         }
 
         var plan = FloorPlanDrawing.Of(car, answer, new FloorDrawingOptions(Width: PaperWidth, TallestFrame: room.Plan));
         IReadOnlyList<Block> left = [new PictureBlock(plan, 420)];
-        IReadOnlyList<Block> right = [.. Beside(answer, room)];
+        IReadOnlyList<Block> right = [.. Beside(answer, room.Most)];
         IReadOnlyList<Block> heights = [.. Heights(car, answer, PaperWidth, room.Side)];
         // The heights go below whichever column is shorter.
-        const double Narrowest = 523; // A4, less its margins
-        var isRightShorter = right.Sum(b => b.Height(Narrowest * (1 - LeftShare))) < left.Sum(b => b.Height(Narrowest * LeftShare));
+        var width = PageFrame.Of(Paper.A4).Printed(room.Scale).TextWidth;
+        var isRightShorter = right.Sum(b => b.Height(width * (1 - room.LeftShare))) < left.Sum(b => b.Height(width * room.LeftShare));
         return isRightShorter
-            ? [new ColumnsBlock(left, [.. right, .. heights], LeftShare, isCuttable: true)]
-            : [new ColumnsBlock([.. left, .. heights], right, LeftShare, isCuttable: true)];
+            ? [new ColumnsBlock(left, [.. right, .. heights], room.LeftShare, isCuttable: true)]
+            : [new ColumnsBlock([.. left, .. heights], right, room.LeftShare, isCuttable: true)];
     }
 
-    private static IEnumerable<Block> Beside(FloorAnswer answer, Room room)
+    private static IEnumerable<Block> Beside(FloorAnswer answer, int most)
     {
         // What is doubted is told once, under its own heading, though it may be a reason and the next reading as well.
         var doubted = answer.Suspects.Select(s => s.Sentence).Distinct(StringComparer.Ordinal).ToList();
-        foreach (var block in List("Why", answer.Overall.Why.Except(doubted, StringComparer.Ordinal), room.Sentences))
-        {
-            yield return block;
-        }
-
-        foreach (var block in List("Doubted readings", doubted, room.Sentences))
-        {
-            yield return block;
-        }
-
-        foreach (var block in List("What is not known", Unknown(answer), room.Sentences))
-        {
-            yield return block;
-        }
-
-        foreach (
-            var block in List("Measure next", answer.Next.Select(n => n.Sentence).Except(doubted, StringComparer.Ordinal), room.Sentences)
-        )
-        {
-            yield return block;
-        }
+        return
+        [
+            .. List("Why", answer.Overall.Why.Except(doubted, StringComparer.Ordinal), most + 2),
+            .. doubted.Count <= most ? List("Doubted readings", doubted, most) : [],
+            .. Unknown(answer).Count() <= most ? List("What is not known", Unknown(answer), most) : [],
+            .. List("Measure next", answer.Next.Select(n => n.Sentence).Except(doubted, StringComparer.Ordinal), most),
+        ];
     }
 
     private static IEnumerable<string> Unknown(FloorAnswer answer) =>
         answer.Overall.Floating.Select(f => f.Sentence).Concat(BlindSpotWords.Of(answer.BlindSpots));
 
-    /// <summary>The lists that were cut short beside the drawing, in full; what to measure next is a matter of the day and is not.</summary>
-    private static IEnumerable<Block> FullLists(FloorAnswer answer, Room room)
+    /// <summary>The lists that are too long to stand beside the drawing: what is not known is never cut short.</summary>
+    private static IEnumerable<Block> FullLists(FloorAnswer answer, int most)
     {
-        IEnumerable<(string Heading, IReadOnlyList<string> Sentences)> lists =
-        [
-            ("Why, in full", answer.Overall.Why),
-            ("What is not known, in full", [.. Unknown(answer)]),
-            ("Doubted readings, in full", [.. answer.Suspects.Select(s => s.Sentence).Distinct(StringComparer.Ordinal)]),
-        ];
-        return lists.Where(l => l.Sentences.Count > room.Sentences).SelectMany(l => List(l.Heading, l.Sentences, int.MaxValue));
+        if (Unknown(answer).Count() > most)
+        {
+            foreach (var block in List("What is not known", Unknown(answer), int.MaxValue))
+            {
+                yield return block;
+            }
+        }
+
+        if (answer.Suspects.Count > most)
+        {
+            foreach (var block in List("Doubted readings", answer.Suspects.Select(s => s.Sentence), int.MaxValue))
+            {
+                yield return block;
+            }
+        }
     }
 
     private static IEnumerable<Block> List(string heading, IEnumerable<string> sentences, int most)
@@ -164,4 +150,12 @@ public static class FrameSheet
                 ),
             ]
             : [];
+
+    /// <summary>How much room the parts of the sheet are given.</summary>
+    /// <param name="Plan">How tall the plan may be, picture units.</param>
+    /// <param name="Side">How tall the side view may be, picture units.</param>
+    /// <param name="Most">How many of each list stand beside the drawing; the rest is told in full further on.</param>
+    /// <param name="Scale">How large everything is printed.</param>
+    /// <param name="LeftShare">The part of the width that the drawing takes.</param>
+    private sealed record Room(double Plan, double Side, int Most, double Scale, double LeftShare);
 }

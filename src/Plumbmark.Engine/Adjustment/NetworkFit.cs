@@ -116,6 +116,33 @@ public sealed class NetworkFit
         return worst;
     }
 
+    /// <summary>
+    /// External reliability of a reading: the point that an error of it, just too small to be detected, would move most, and how far. Null when nothing
+    /// checks the reading, for then an error has no limit; null for a repeated drop.
+    /// </summary>
+    /// <remarks>How far a point moves depends on what holds the network; distances between points do not.</remarks>
+    public (string Point, double Metres)? MostMoved(string readingId)
+    {
+        if (Reading(readingId).MinimalDetectableMetres is not { } size)
+        {
+            return null;
+        }
+
+        var influence = Influence(readingId);
+        (string, double)? most = null;
+        foreach (
+            var point in Covariance
+                .Coordinates.Select((c, i) => (c.Point, Moved: influence[i]))
+                .GroupBy(c => c.Point, StringComparer.Ordinal)
+        )
+        {
+            var moved = size * Math.Sqrt(point.Sum(c => c.Moved * c.Moved));
+            most = most is not { } m || moved > m.Item2 ? (point.Key, moved) : most;
+        }
+
+        return most;
+    }
+
     internal NetworkState State { get; }
 
     private string ReadingId(int row) => State.Network.Source.Observations[State.Network.Rows[row].Observation].Id;

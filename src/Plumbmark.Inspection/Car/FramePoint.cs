@@ -32,4 +32,11 @@ public sealed record FramePoint(
     string? NominalDoubt = null,
     string? NominalSource = null,
     bool CannotDrop = false
-);
+)
+{
+    /// <summary>Diameter of the hole the point is the centre of; null when it is none or nobody measured it. A length taken to its edge is off by half of it.</summary>
+    public Length? Hole { get; init; }
+
+    /// <summary>Standard uncertainty of a fixed place, each coordinate alike; null when it is exact. Only with <see cref="IsFixed"/>.</summary>
+    public Length? FixedSigma { get; init; }
+}

@@ -32,7 +32,11 @@ internal static class PointJson
             fields.OptionalText("nominalDoubt"),
             fields.OptionalText("nominalSource"),
             fields.Truth("cannotDrop")
-        );
+        )
+        {
+            Hole = fields.OptionalLength("hole", LengthBound.Positive),
+            FixedSigma = fields.OptionalLength("fixedSigma", LengthBound.Positive),
+        };
         fields.RefuseOthers();
         return id is null ? null : point;
     }
@@ -51,11 +55,13 @@ internal static class PointJson
         WritePlace(json, "nominal", point.Nominal, units);
         json.WriteOptional("dropSigma", point.DropSigma, units);
         json.WriteWhenTrue("fixed", point.IsFixed);
+        json.WriteOptional("fixedSigma", point.FixedSigma, units);
         json.WriteOptional("label", point.Label);
         WritePlace(json, "asymmetry", point.Asymmetry, units);
         json.WriteOptional("nominalDoubt", point.NominalDoubt);
         json.WriteOptional("nominalSource", point.NominalSource);
         json.WriteWhenTrue("cannotDrop", point.CannotDrop);
+        json.WriteOptional("hole", point.Hole, units);
         json.WriteEndObject();
     }
 

@@ -24,4 +24,8 @@ public sealed record Check(
     Verdict? Verdict,
     IReadOnlyList<string> Points,
     bool MustBeTrue
-);
+)
+{
+    /// <summary>What the most harmful error that would stay unnoticed would do to the value; null when no reading is checked by others.</summary>
+    public HiddenError? Hidden { get; init; }
+}

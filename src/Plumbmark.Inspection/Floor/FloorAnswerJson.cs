@@ -172,6 +172,14 @@ public static class FloorAnswerJson
         json.WriteString("verdict", check.Verdict is { } verdict ? VerdictWord.For(verdict) : null);
         List(json, "points", check.Points, (j, id) => j.WriteStringValue(id));
         json.WriteBoolean("mustBeTrue", check.MustBeTrue);
+        if (check.Hidden is { } hidden)
+        {
+            json.WriteStartObject("hiddenError");
+            json.WriteString("reading", hidden.Reading);
+            Millimetres(json, "change", hidden.ChangeMetres);
+            json.WriteEndObject();
+        }
+
         json.WriteEndObject();
     }
 

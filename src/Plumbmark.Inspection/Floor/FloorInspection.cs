@@ -30,7 +30,7 @@ public static class FloorInspection
         var doubted = suspects.Select(s => s.Reading).OfType<string>().ToHashSet(StringComparer.Ordinal);
         var comparisons = SideComparisons.Of(car, solution.Network, doubted, words);
         List<Check> checks = [.. (evaluation?.Checks ?? []).Select(c => c.Check)];
-        var isUnexplained = evaluation is null || (suspects.Count == 0 && evaluation.Spread > 1);
+        var isUnexplained = evaluation is null || (!doubts.IsLocated && evaluation.Spread > 1);
         var contradictions = isUnexplained ? LengthContradictions.Of(solution.Network) : [];
         var culprits = LengthContradictions.Culprits(contradictions, solution.Network);
         List<NextReading> next =

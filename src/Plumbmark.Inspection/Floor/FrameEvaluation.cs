@@ -56,9 +56,18 @@ internal sealed record FrameEvaluation(
             contrasts,
             lie,
             explanations,
-            FrameChecks.Of(frame, contrasts, lie, car.Frame.Limits, explanations),
+            [.. FrameChecks.Of(frame, contrasts, lie, car.Frame.Limits, explanations).Select(c => WithHidden(c, frame, fit))],
             FrameBlindSpots.Of(frame, contrasts, lie, car.Frame.Limits),
             spread
         );
     }
+
+    // A form of damage is known from all readings together; it has no weights of its own.
+    private static FrameCheck WithHidden(FrameCheck check, MeasuredFrame frame, NetworkFit fit) =>
+        check.Weights.Length == frame.Values.Length
+            ? check with
+            {
+                Check = check.Check with { Hidden = HiddenErrors.Of(frame, fit, check.Weights) },
+            }
+            : check;
 }

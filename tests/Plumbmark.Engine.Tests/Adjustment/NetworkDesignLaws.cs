@@ -71,6 +71,31 @@ public class NetworkDesignLaws
         Assert.Equal(Math.Sqrt(fit.Covariance.Variance(fitGradient)), Math.Sqrt(design.Variance(gradient)), 1e-7);
     }
 
+    [Fact]
+    public void AFirstLengthToAPointThatWasNeverDropped_CarriesTheErrorOfItsDrop()
+    {
+        const double Drop = 0.002;
+        NetworkPoint At(string id, double x, double drop) =>
+            new(id)
+            {
+                SketchXMetres = x,
+                SketchYMetres = 0,
+                SketchZMetres = 0,
+                DropSigmaMetres = drop,
+            };
+        double Along(double drop)
+        {
+            var design = NetworkDesign
+                .Of(new Network([At("A", 0, drop), At("B", 1, drop)], []))
+                .With(new PlanDistance("r", "A", "B", 1, 1e-4));
+            var gradient = new double[design.Count];
+            (gradient[design.IndexOf("A", Axis.X)], gradient[design.IndexOf("B", Axis.X)]) = (-1, 1);
+            return design.Variance(gradient);
+        }
+
+        Assert.Equal(Along(0) + 2 * Drop * Drop, Along(Drop), 1e-8);
+    }
+
     private static void Same(NetworkDesign expected, NetworkDesign actual)
     {
         for (var i = 0; i < expected.Count; i++)

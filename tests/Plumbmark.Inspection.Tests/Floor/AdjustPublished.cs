@@ -60,7 +60,7 @@ public class AdjustPublished
     }
 
     /// <summary>The file as it is, with the free points' sketches taken away, and with points and readings in another order.</summary>
-    public static TheoryData<string> Ways => ["as it is", "without sketch", "shuffled", "in inches"];
+    public static TheoryData<string> Ways => ["as it is", "without sketch", "shuffled", "in inches", "without drops"];
 
     private static JsonNode Prepared(string name, string way)
     {
@@ -78,6 +78,11 @@ public class AdjustPublished
             var random = new Random(1);
             Shuffle(file["frame"]!["points"]!.AsArray(), random);
             Shuffle(file["readings"]!.AsArray(), random);
+        }
+
+        foreach (var point in file["frame"]!["points"]!.AsArray().Where(_ => way == "without drops"))
+        {
+            point!.AsObject().Remove("dropSigma");
         }
 
         if (way == "in inches")
@@ -110,10 +115,12 @@ public class AdjustPublished
     }
 
     // The same, example 12.4, p. 411.
-    [Fact]
-    public void StrangBorre12_4()
+    [Theory]
+    [InlineData("as it is")]
+    [InlineData("without drops")]
+    public void StrangBorre12_4(string way)
     {
-        var answer = Adjust(File("strang-borre-12-4"));
+        var answer = Adjust(Prepared("strang-borre-12-4", way));
         Adjusted(answer, 1);
         Place(answer, "P", 170.7123, 170.7185, 0.01079, 0.00682);
         Place(answer, "1", 170.7032, 270.7213, 0.00810, 0.00551);
@@ -129,6 +136,7 @@ public class AdjustPublished
     [Theory]
     [InlineData("as it is")]
     [InlineData("shuffled")]
+    [InlineData("without drops")]
     public void Ghilani14_5(string way)
     {
         var answer = Adjust(Prepared("ghilani-14-5", way));
@@ -160,6 +168,19 @@ public class AdjustPublished
         Place(answer, "3", -0.0096, -0.0226, 0.00901, 0.00637);
         Place(answer, "4", 999.9930, 0.0174, 0.00901, 0.00637);
         Printed(0.688242, 6, answer.GetProperty("adjustment"), "sigma0", 1);
+        Assert.Contains(
+            answer.GetProperty("remarks").EnumerateArray(),
+            r => r.GetString()!.Contains("would show, but not in which. There is only one check", StringComparison.Ordinal)
+        );
+
+        // An unnoticed error of 13 moves a point by no less than what the reading itself gives way: MDB (1 - r).
+        var reading = Of(answer, "readings", "13");
+        var moved = reading.GetProperty("hiddenError").GetProperty("moved").GetDouble();
+        Assert.InRange(
+            moved,
+            reading.GetProperty("minimalDetectable").GetDouble() * (1 - reading.GetProperty("redundancyNumber").GetDouble()),
+            3 * reading.GetProperty("minimalDetectable").GetDouble()
+        );
     }
 
     // Ghilani 2010, example 12.6, p. 218-220.
@@ -203,6 +224,26 @@ public class AdjustPublished
         var answer = Adjust(file);
         Adjusted(answer, 1);
         Assert.Equal(400.0062, Math.Abs(Of(answer, "points", "P").GetProperty("z").GetDouble() / 1000 - 900), 1e-3);
+    }
+
+    // A place known to a millimetre holds a point as a reading would: half-way between two lengths' worth, by weight. Own computation.
+    [Fact]
+    public void AFixedPlaceWithItsOwnSigma_EntersLikeAReading()
+    {
+        var file = JsonNode.Parse(
+            """
+            { "format": "plumbmark-car", "version": 1, "units": "mm", "car": { "name": "line" },
+              "frame": { "points": [
+                { "id": "A", "fixed": true, "sketch": [0, 0, 0], "dropSigma": 0 },
+                { "id": "B", "fixed": true, "fixedSigma": 2, "sketch": [null, null, 100], "dropSigma": 0 } ] },
+              "readings": [ { "id": "r", "kind": "rise", "from": "A", "to": "B", "value": 105, "sigma": 1 } ] }
+            """
+        )!;
+        var point = Of(Adjust(file), "points", "B");
+
+        // (100 / 4 + 105 / 1) / (1/4 + 1) = 104; u = 1 / √(5/4).
+        Assert.Equal(104, point.GetProperty("z").GetDouble(), 1e-6);
+        Assert.Equal(Math.Sqrt(0.8), point.GetProperty("uz").GetDouble(), 1e-6);
     }
 
     // OSGeoLabBp, tutorials, english/data_processing/level_net.rst.

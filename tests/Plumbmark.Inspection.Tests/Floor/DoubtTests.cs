@@ -58,7 +58,69 @@ public class DoubtTests
     }
 
     [Fact]
+    public void Of_ALengthTakenToTheEdgeOfAHole_NamesTheHalfHole()
+    {
+        // 16 mm holes; one of many lengths ends at the near edge of one instead of its centre.
+        var bay = LongBay();
+        var points = bay.Frame.Points.Select(p => p with { Hole = Length.FromMillimetres(16) });
+        var readings = bay.Readings.Select(r =>
+            r is Reading.Plan { Id: "A.L C.R" } p ? p with { Value = p.Value - Length.FromMillimetres(8) } : r
+        );
+        var suspect = Assert.Single(FloorInspection.Of(bay with { Frame = new Frame([.. points]), Readings = [.. readings] }).Suspects);
+        Assert.Equal(("A.L C.R", "half-hole"), (suspect.Reading, suspect.Kind));
+        Assert.Contains("edge instead of the centre", suspect.Sentence, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Of_AnyCheck_TellsWhichUnnoticedErrorWouldChangeItMost()
+    {
+        var bay = LongBay();
+        var limit = Length.FromMillimetres(3);
+        var checks = FloorInspection.Of(bay with { Frame = bay.Frame with { Limits = new Limits(limit, limit, limit) } }).Checks;
+        var stagger = checks.Single(c => c.Id == "stagger:B");
+        Assert.NotNull(stagger.Hidden);
+
+        // The definition itself: enter the error into the reading named, and the check changes by as much. A quarter of it, so that nobody doubts the reading.
+        var before = FloorInspection.Of(bay).Readings.Single(r => r.Id == stagger.Hidden.Reading);
+        var error = Length.FromMillimetres(Math.Round((decimal)(before.MinimalDetectableMetres!.Value * 1000 / 4), 6));
+        var spoilt = bay.Readings.Select(r =>
+            r.Id == stagger.Hidden.Reading && r is Reading.Plan p ? p with { Value = p.Value + error } : r
+        );
+        var after = FloorInspection
+            .Of(bay with { Frame = bay.Frame with { Limits = new Limits(limit, limit, limit) }, Readings = [.. spoilt] })
+            .Checks.Single(c => c.Id == "stagger:B");
+        Assert.Equal(
+            stagger.Hidden.ChangeMetres,
+            4 * Math.Abs(after.ValueMetres - stagger.ValueMetres),
+            0.02 * stagger.Hidden.ChangeMetres
+        );
+    }
+
+    [Fact]
     public void Of_ABayThatAgrees_DoubtsNothing() => Assert.Empty(FloorInspection.Of(Bay(diagonal: "1414 mm")).Suspects);
+
+    // Four pairs a metre apart on rails 800 mm apart, every length between them, read to 0.1 mm.
+    private static CarFile LongBay()
+    {
+        var points = (
+            from letter in "ABCD"
+            from side in "LR"
+            let place = new Place(
+                Length.FromMillimetres(1000 * ('D' - letter)),
+                Length.FromMillimetres(side == 'L' ? 400 : -400),
+                Length.FromMillimetres(300)
+            )
+            select new FramePoint($"{letter}.{side}", $"{letter}.{(side == 'L' ? 'R' : 'L')}", Sketch: place)
+        ).ToList();
+        double Mm(Length? length) => length!.Value.Millimetres;
+        var readings =
+            from a in points
+            from b in points
+            where string.CompareOrdinal(a.Id, b.Id) < 0
+            let d = double.Hypot(Mm(a.Sketch!.X) - Mm(b.Sketch!.X), Mm(a.Sketch.Y) - Mm(b.Sketch.Y))
+            select new Reading.Plan($"{a.Id} {b.Id}", a.Id, b.Id, Length.FromMillimetres(Math.Round((decimal)d, 1)));
+        return CarFile.Named("long bay", LengthUnit.Millimetre) with { Frame = new Frame(points), Readings = [.. readings] };
+    }
 
     private static CarFile Bay(string diagonal)
     {

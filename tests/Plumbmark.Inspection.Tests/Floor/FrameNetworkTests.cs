@@ -141,7 +141,7 @@ public class FrameNetworkTests
             string.Join(",", Plan("A", "B", 1000), Plan("A", "C", 1000), Plan("B", "C", 1414), Plan("B", "D", 1030)),
             points
         );
-        var sentence = Assert.Single(AdjustAnswerJson.Remarks(AdjustAnswer.Of(car)));
+        var sentence = AdjustAnswerJson.Remarks(AdjustAnswer.Of(car))[0];
         Assert.StartsWith(
             "Nothing ties D to the rest; where it is stays open. To tie it, measure the plan length D to ",
             sentence,

@@ -14,9 +14,15 @@ internal sealed record SheetDocument(string Title, string Subject, SheetOptions 
     private static readonly Ink s_rule = new("page-rule", "#13262d", 1);
     private static readonly Ink s_foot = new("page-foot", "#b4bec2", 0.6);
 
+    /// <summary>How large everything is printed; less than one where a sheet is to stay on one page.</summary>
+    public double Scale { get; init; } = 1;
+
+    /// <summary>The paper as it is laid out.</summary>
+    private PageFrame Frame => PageFrame.Of(Options.Paper).Printed(Scale);
+
     public byte[] Pdf()
     {
-        var frame = PageFrame.Of(Options.Paper);
+        var frame = Frame;
         var pages = Pages(frame);
         using var memory = new MemoryStream();
         using (var stream = new SKManagedWStream(memory))
@@ -24,7 +30,8 @@ internal sealed record SheetDocument(string Title, string Subject, SheetOptions 
         {
             for (var number = 1; number <= pages.Count; number++)
             {
-                var canvas = document.BeginPage((float)frame.Width, (float)frame.Height);
+                var canvas = document.BeginPage((float)(frame.Width * Scale), (float)(frame.Height * Scale));
+                canvas.Scale((float)Scale);
                 DrawPage(canvas, frame, pages[number - 1], number, pages.Count);
                 document.EndPage();
             }
@@ -39,7 +46,7 @@ internal sealed record SheetDocument(string Title, string Subject, SheetOptions 
     private const double Running = 12;
 
     /// <summary>How many pages it takes.</summary>
-    public int PageCount => Pages(PageFrame.Of(Options.Paper)).Count;
+    public int PageCount => Pages(Frame).Count;
 
     private IReadOnlyList<IReadOnlyList<PageBreaks.Placed>> Pages(PageFrame frame) =>
         PageBreaks.Of(

@@ -37,9 +37,23 @@ public static class AdjustAnswerJson
             o => [NetworkWords.NotConverged(o.Summary.Iterations.Count)],
             o => [.. o.Faults.Select(NetworkWords.Of)]
         );
-        return answer.Outcome.FitOrNull is { Datum.MirrorIsAssumed: true }
-            ? [.. remarks, "The readings fit the mirror image just as well; a sketch would tell which of the two it is."]
-            : remarks;
+        if (answer.Outcome.FitOrNull is not { } fit)
+        {
+            return remarks;
+        }
+
+        var hasLengthsOnTheFloor = answer.Network.Network.Observations.Any(o => o is Observation.PlanDistance or Observation.Offset);
+        return
+        [
+            .. remarks,
+            .. answer.MarksArePoints && hasLengthsOnTheFloor
+                ? ["The file says nothing of plumb drops, so each mark counts as its point; dropSigma would add the error of hanging it."]
+                : Array.Empty<string>(),
+            .. fit.Datum.MirrorIsAssumed
+                ? ["The readings fit the mirror image just as well; a sketch would tell which of the two it is."]
+                : Array.Empty<string>(),
+            .. fit.TiedReadings().Select(group => NetworkWords.Tied(group, fit.Redundancy)),
+        ];
     }
 
     private static void WriteFit(Utf8JsonWriter json, AdjustAnswer answer)
@@ -54,7 +68,7 @@ public static class AdjustAnswerJson
         Number(json, "weightedSquares", fit?.WeightedSquares);
         Number(json, "chiSquareP", fit?.ChiSquareProbability);
         json.WriteEndObject();
-        List(json, "readings", fit?.Readings ?? [], WriteReading);
+        List(json, "readings", fit?.Readings ?? [], (j, reading) => WriteReading(j, reading, fit!.MostMoved(reading.Id)));
         List(json, "suspects", answer.Suspects, WriteSuspect);
         List(json, "tools", fit?.Tools ?? [], WriteTool);
         json.WriteStartObject("datum");
@@ -78,7 +92,7 @@ public static class AdjustAnswerJson
         json.WriteEndObject();
     }
 
-    private static void WriteReading(Utf8JsonWriter json, ReadingEstimate reading)
+    private static void WriteReading(Utf8JsonWriter json, ReadingEstimate reading, (string Point, double Metres)? moved)
     {
         json.WriteStartObject();
         json.WriteString("id", reading.Id);
@@ -89,6 +103,14 @@ public static class AdjustAnswerJson
         Number(json, "standardised", reading.Standardised);
         Number(json, "redundancyNumber", reading.RedundancyNumber);
         Millimetres(json, "minimalDetectable", reading.MinimalDetectableMetres);
+        if (moved is var (point, metres))
+        {
+            json.WriteStartObject("hiddenError");
+            json.WriteString("point", point);
+            Millimetres(json, "moved", metres);
+            json.WriteEndObject();
+        }
+
         json.WriteEndObject();
     }
 

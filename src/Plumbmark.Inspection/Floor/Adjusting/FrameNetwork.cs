@@ -92,7 +92,12 @@ public sealed class FrameNetwork
     private NetworkPoint Point(FramePoint point)
     {
         Coordinate Known(Engine.Lengths.Length? value) =>
-            point.IsFixed && value is { } v ? new Coordinate.Fixed(v.Metres) : Coordinate.Unknown;
+            (point.IsFixed, value, point.FixedSigma) switch
+            {
+                (true, { } v, { } sigma) => new Coordinate.Uncertain(v.Metres, sigma.Metres),
+                (true, { } v, null) => new Coordinate.Fixed(v.Metres),
+                _ => Coordinate.Unknown,
+            };
         var (sketch, nominal) = (point.Sketch, point.Nominal);
         return new NetworkPoint(point.Id)
         {

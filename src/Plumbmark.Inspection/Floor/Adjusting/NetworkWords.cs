@@ -29,6 +29,15 @@ public static class NetworkWords
         return groups;
     }
 
+    /// <summary>Readings of which a gross error can be proved but not located.</summary>
+    public static string Tied(IReadOnlyList<string> readings, int redundancy)
+    {
+        const int MostNamed = 8;
+        var which = readings.Count <= MostNamed ? List(readings) : $"these {readings.Count} readings";
+        var only = redundancy == 1 ? " There is only one check in the whole network." : "";
+        return $"A gross error in one of {which} would show, but not in which.{only} One more reading between their points would tell.";
+    }
+
     /// <summary>Why a network cannot be fitted as it stands.</summary>
     public static string Of(NetworkFault fault) =>
         fault.Match(

@@ -5,7 +5,7 @@ using Plumbmark.Inspection.Car;
 
 namespace Plumbmark.Inspection.Floor.Doubts;
 
-/// <summary>What the readings as typed tell about slips: digits, fractions, units, a start graduation that was not one.</summary>
+/// <summary>What the readings as typed tell about slips: digits, fractions, units, a start graduation that was not one; and what is known of holes.</summary>
 internal static class ReadingHints
 {
     /// <summary>The hints for a car's network.</summary>
@@ -19,9 +19,24 @@ internal static class ReadingHints
         return new BlunderHints
         {
             TypedIn = typed.ToDictionary(r => r.Reading.Id, r => r.Typed!.Value.Unit, StringComparer.Ordinal),
+            HoleDiametersMetres = Holes(car),
             Meanings = [.. typed.SelectMany(r => Meanings(r.Reading, r.Typed!.Value, observed[r.Reading.Id]))],
         };
     }
+
+    // From the point itself, else from a drop that was taken from the hole's edge on purpose.
+    private static Dictionary<string, double> Holes(CarFile car) =>
+        car
+            .Frame.Points.Where(p => p.Hole is not null)
+            .Select(p => (p.Id, Diameter: p.Hole!.Value))
+            .Concat(
+                from reading in car.StandingReadings.OfType<Reading.Indirect>()
+                let edge = reading.Way as IndirectWay.HoleEdge
+                where edge is not null
+                select (Id: reading.Point, edge.Diameter)
+            )
+            .DistinctBy(h => h.Id)
+            .ToDictionary(h => h.Id, h => h.Diameter.Metres, StringComparer.Ordinal);
 
     private static IEnumerable<Alternative> Meanings(Reading reading, Length typed, Observation observed)
     {
