@@ -1,3 +1,5 @@
+using System.IO.Compression;
+using System.Text;
 using System.Text.Json;
 using Microsoft.Playwright;
 using Plumbmark.Engine.Lengths;
@@ -98,8 +100,88 @@ public sealed class SheetJourneys(Browser browser)
         Directory.Delete(folder, recursive: true);
     }
 
+    [Fact]
+    public async Task BeforeAfter_TwoWrongFiles_TellsTheFaultsOfBoth()
+    {
+        var folder = Directory.CreateTempSubdirectory("plumbmark-sheets-").FullName;
+        await File.WriteAllTextAsync(Path.Combine(folder, "one.json"), """{ "format": "plumbmark-car", "version": 1, "units": "miles" }""");
+        await File.WriteAllTextAsync(Path.Combine(folder, "two.json"), """{ "format": "plumbmark-car", "version": 9, "units": "in" }""");
+        var (code, _, remarks) = await AppProcess.Run(folder, "sheet", "before-after", "one.json", "two.json", "-o", "x.pdf");
+        Assert.Equal(2, code);
+        Assert.Contains("one.json is refused", remarks, StringComparison.Ordinal);
+        Assert.Contains("two.json is refused", remarks, StringComparison.Ordinal);
+        Assert.False(File.Exists(Path.Combine(folder, "x.pdf")));
+        Directory.Delete(folder, recursive: true);
+    }
+
+    // The folder, the file and the account bear a name that nothing written may carry; the car's own words it may.
+    [Fact]
+    public async Task NothingWritten_NamesPersonOrPlaceThatWasNotChosen()
+    {
+        const string Secret = "zebedee";
+        var folder = Directory.CreateTempSubdirectory($"plumbmark-{Secret}-").FullName;
+        var (_, demo, _) = await AppProcess.Run(folder, "demo");
+        var file = $"{Secret}.json";
+        await File.WriteAllTextAsync(Path.Combine(folder, file), demo);
+        List<string[]> writers =
+        [
+            .. s_sheets.Select(kind => new[] { "sheet", kind, file }),
+            ["sheet", "before-after", file, file],
+            .. s_extracts.Select(what => new[] { "extract", what, file }),
+            ["club", file],
+        ];
+        string[] telltales =
+        [
+            Secret,
+            .. Telltales(Environment.MachineName),
+            .. Telltales(Environment.GetFolderPath(Environment.SpecialFolder.UserProfile)),
+        ];
+        foreach (var writer in writers)
+        {
+            var path = Path.Combine(folder, "out");
+            var (code, _, remarks) = await AppProcess.Run(folder, [.. writer, "-o", path]);
+            Assert.True(code == 0, $"{string.Join(' ', writer)}: {remarks}");
+            var text = Readable(await File.ReadAllBytesAsync(path));
+            Assert.All(telltales, t => Assert.DoesNotContain(t, text, StringComparison.OrdinalIgnoreCase));
+        }
+
+        Directory.Delete(folder, recursive: true);
+    }
+
+    private static readonly string[] s_extracts = ["readings", "points", "pairs", "checks", "workbook", "plan", "side", "dxf"];
+
+    // Two letters may stand anywhere by chance.
+    private static IEnumerable<string> Telltales(string name) => name.Length > 3 ? [name] : [];
+
+    /// <summary>Everything in a file that can be read: its bytes, the parts of a zip, the text and the entries of a PDF.</summary>
+    private static string Readable(byte[] bytes)
+    {
+        var text = Encoding.Latin1.GetString(bytes);
+        if (text.StartsWith("PK", StringComparison.Ordinal))
+        {
+            using var zip = new ZipArchive(new MemoryStream(bytes));
+            foreach (var entry in zip.Entries)
+            {
+                Assert.Equal(1980, entry.LastWriteTime.Year);
+                using var reader = new StreamReader(entry.Open());
+                text += entry.FullName + reader.ReadToEnd();
+            }
+        }
+
+        if (text.StartsWith("%PDF", StringComparison.Ordinal))
+        {
+            using var document = PdfDocument.Open(bytes);
+            Assert.True(string.IsNullOrEmpty(document.Information.Author));
+            text += TextOf(bytes) + document.Information.Title + document.Information.Creator + document.Information.Producer;
+        }
+
+        return text;
+    }
+
     [Theory]
     [InlineData(2, "sheet", "frame", "missing.json", "-o", "x.pdf")]
+    [InlineData(64, "sheet", "frame", "car.json", "-o", "x.pdf", "--again")]
+    [InlineData(64, "sheet", "form", "car.json", "-o", "x.pdf", "--again", "--planned")]
     [InlineData(64, "sheet", "nonsense", "car.json", "-o", "x.pdf")]
     [InlineData(64, "sheet", "before-after", "car.json", "-o", "x.pdf")]
     [InlineData(64, "sheet", "frame", "car.json", "-o", "x.pdf", "--date", "yesterday")]
@@ -122,11 +204,11 @@ public sealed class SheetJourneys(Browser browser)
     {
         await using var app = await AppProcess.Start();
         var page = await browser.Open(app, dark: dark);
-        foreach (var address in new[] { "/cars/1/sheet", "/cars/1/sheet/readings-in" })
+        foreach (var address in new[] { "/cars/1/sheet", "/cars/1/sheet/form-in?ask=all", "/cars/1/sheet/readings-in" })
         {
             await page.GotoAsync(address);
             await page.IsFitToUse();
-            await page.Picture($"{(dark ? "dark" : "light")}-{address.Split('/')[^1]}");
+            await page.Picture($"{(dark ? "dark" : "light")}-{address.Split('/')[^1].Split('?')[0]}");
         }
 
         await page.GetByLabel("Or its rows, pasted").FillAsync("one,two,length\nA.L,Q.L,22 1/4\nA.L,B.L,5/0\n");
