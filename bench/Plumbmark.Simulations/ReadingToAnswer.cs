@@ -56,7 +56,7 @@ internal static partial class ReadingToAnswer
 
                 // One reading more than the demo has, not two hundred: the next one replaces it.
                 var undo = Undo().Match(page);
-                using var back = new FormUrlEncodedContent([.. Hidden(page), new("together", undo.Groups[1].Value)]);
+                using var back = new FormUrlEncodedContent([.. Hidden(page), new("together", undo.Groups["together"].Value)]);
                 using var undone = await client.PostAsync($"/cars/{car.Id}/undos", back);
                 page = await client.GetStringAsync($"/cars/{car.Id}/floor?kind=plan");
             }
@@ -87,11 +87,11 @@ internal static partial class ReadingToAnswer
         Field()
             .Matches(page)
             .Take(2)
-            .Select(m => KeyValuePair.Create(m.Groups[1].Value, System.Net.WebUtility.HtmlDecode(m.Groups[2].Value)));
+            .Select(m => KeyValuePair.Create(m.Groups["name"].Value, System.Net.WebUtility.HtmlDecode(m.Groups["value"].Value)));
 
-    [GeneratedRegex("""<input type="hidden" name="(token|form)" value="([^"]*)"[^>]*>""")]
+    [GeneratedRegex("""<input type="hidden" name="(?<name>token|form)" value="(?<value>[^"]*)"[^>]*>""", RegexOptions.ExplicitCapture)]
     private static partial Regex Field();
 
-    [GeneratedRegex("""name="together" value="(\d+)""")]
+    [GeneratedRegex("""name="together" value="(?<together>\d+)""", RegexOptions.ExplicitCapture)]
     private static partial Regex Undo();
 }
