@@ -16,7 +16,8 @@ public sealed class FirstVisitTests
         Assert.Contains(FloorInspection.Of(car.File).Overall.Headline, page.Text, StringComparison.Ordinal);
         for (var step = 2; step <= 3; step++)
         {
-            page = await app.Get(page.Document.QuerySelectorAll("main a").Last().GetAttribute("href")!);
+            var links = page.Document.QuerySelectorAll("main a");
+            page = await app.Get(links[links.Length - 1].GetAttribute("href")!);
             Assert.Contains($"Step {step} of {FirstVisitView.Steps}", page.Text, StringComparison.Ordinal);
         }
 
