@@ -7,14 +7,15 @@ internal static class Greedy
 {
     public static List<Observation> Choose(NetworkDesign design, IReadOnlyList<Observation> candidates, int count)
     {
-        var left = candidates.ToList();
+        var pool = new DesignPool(design, candidates);
+        var left = Enumerable.Range(0, candidates.Count).ToHashSet();
         var chosen = new List<Observation>();
         while (chosen.Count < count)
         {
-            var best = left.MaxBy(c => design.Effect(c).TraceReduction())!;
-            design = design.With(best);
+            var best = left.MaxBy(pool.TraceReduction);
+            pool.Take(best);
             left.Remove(best);
-            chosen.Add(best);
+            chosen.Add(candidates[best]);
         }
 
         return chosen;

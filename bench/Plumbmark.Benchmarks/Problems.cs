@@ -1,3 +1,4 @@
+using Plumbmark.Engine;
 using Plumbmark.Engine.Adjustment;
 using Plumbmark.Engine.Bending;
 using Plumbmark.Engine.Fits;
@@ -13,7 +14,7 @@ internal static class Problems
 
     private sealed record Spot(string Id, double X, double Y, double Z);
 
-    /// <summary>A frame in space: pairs of points along two rails, each height, and direct lengths, shortest first.</summary>
+    /// <summary>A frame in space: pairs of points along two rails, each height, and direct lengths across it, long and short.</summary>
     /// <param name="points">How many points.</param>
     /// <param name="readings">How many readings.</param>
     /// <param name="isFixed">Whether the first pair holds the frame in plan; else inner constraints do.</param>
@@ -29,7 +30,7 @@ internal static class Problems
                 0.3 + 0.25 * random.NextDouble()
             ))
             .ToList();
-        return Measured(spots, spots.Count, readings, isFixed, random);
+        return Measured(spots, spots.Count, readings, isFixed, random, isNearest: false);
     }
 
     /// <summary>A hall of a hundred by ten marks half a metre apart, each measured to its neighbours on all sides, and every height.</summary>
@@ -41,16 +42,16 @@ internal static class Problems
             from j in Enumerable.Range(0, columns)
             select new Spot($"{i}/{j}", 0.5 * i + 0.1 * random.NextDouble(), 0.5 * j + 0.1 * random.NextDouble(), 0.2 * random.NextDouble())
         ).ToList();
-        return Measured(spots, 3 * columns, readings, isFixed, random);
+        return Measured(spots, 3 * columns, readings, isFixed, random, isNearest: true);
     }
 
-    private static Network Measured(List<Spot> spots, int reach, int readings, bool isFixed, Random random)
+    private static Network Measured(List<Spot> spots, int reach, int readings, bool isFixed, Random random, bool isNearest)
     {
         var lengths =
             from a in Enumerable.Range(0, spots.Count)
             from b in Enumerable.Range(a + 1, Math.Min(reach, spots.Count - a - 1))
             let d = Distance(spots[a], spots[b])
-            orderby d
+            orderby isNearest ? d : random.NextDouble()
             select new DirectDistance($"d{a}-{b}", spots[a].Id, spots[b].Id, d + Sigma * Normal(random), Sigma);
         var heights = spots.Select((p, i) => new Height($"h{i}", p.Id, p.Z + Sigma * Normal(random), Sigma));
         var points = spots.Select(
@@ -89,7 +90,7 @@ internal static class Problems
     }
 
     /// <summary>A surface plate's worth of points: a tilted plane with a little form error.</summary>
-    public static Point3[] Plate(int points)
+    public static Vector3[] Plate(int points)
     {
         var random = new Random(points);
         return
@@ -99,7 +100,7 @@ internal static class Problems
                 .Select(_ =>
                 {
                     var (x, y) = (2 * random.NextDouble(), random.NextDouble());
-                    return new Point3(x, y, 0.1 + 0.02 * x - 0.03 * y + 1e-4 * Math.Sin(3 * x + 2 * y) + 5e-5 * Any(random));
+                    return new Vector3(x, y, 0.1 + 0.02 * x - 0.03 * y + 1e-4 * Math.Sin(3 * x + 2 * y) + 5e-5 * Any(random));
                 }),
         ];
     }

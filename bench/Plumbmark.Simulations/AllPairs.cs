@@ -9,7 +9,15 @@ namespace Plumbmark.Simulations;
 internal static class AllPairs
 {
     /// <summary>The list against a plan that sees the same damage.</summary>
-    internal sealed record Comparison(int List, int Lengths, int Heights, int Drops, double Minutes, double ListMinutes, double Milliseconds)
+    internal sealed record Comparison(
+        int List,
+        int Lengths,
+        int Heights,
+        int Drops,
+        double Minutes,
+        double ListMinutes,
+        double Milliseconds
+    )
     {
         public int Planned => Lengths + Heights + Drops;
 
@@ -31,7 +39,9 @@ internal static class AllPairs
         var milliseconds = (Environment.CpuUsage.TotalTime - before).TotalMilliseconds;
         if (!plan.IsComplete)
         {
-            throw new InvalidOperationException($"The plan does not reach what the list reaches, {limit.Millimetres:F2} mm: {plan.Sentence}");
+            throw new InvalidOperationException(
+                $"The plan does not reach what the list reaches, {limit.Millimetres:F2} mm: {plan.Sentence}"
+            );
         }
 
         var (points, minutes) = (car.Frame.Points.Count, new ReadingMinutes());

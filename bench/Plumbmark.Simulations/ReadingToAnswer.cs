@@ -37,7 +37,13 @@ internal static partial class ReadingToAnswer
                 var from = $"{(char)('A' + random.Next(8))}.L";
                 var to = $"{(char)('A' + random.Next(8))}.R";
                 var value = $"{40 + random.Next(30)} {1 + random.Next(15)}/16";
-                using var form = new FormUrlEncodedContent([.. Hidden(page), new("kind", "plan"), new("from", from), new("to", to), new("value", value)]);
+                using var form = new FormUrlEncodedContent([
+                    .. Hidden(page),
+                    new("kind", "plan"),
+                    new("from", from),
+                    new("to", to),
+                    new("value", value),
+                ]);
                 var start = Stopwatch.GetTimestamp();
                 using var response = await client.PostAsync($"/cars/{car.Id}/readings", form);
                 page = await response.Content.ReadAsStringAsync();
@@ -50,7 +56,7 @@ internal static partial class ReadingToAnswer
 
                 // One reading more than the demo has, not two hundred: the next one replaces it.
                 var undo = Undo().Match(page);
-                using var back = new FormUrlEncodedContent([.. Hidden(page), new("together", undo.Groups[1].Value)]);
+                using var back = new FormUrlEncodedContent([.. Hidden(page), new("together", undo.Groups["together"].Value)]);
                 using var undone = await client.PostAsync($"/cars/{car.Id}/undos", back);
                 page = await client.GetStringAsync($"/cars/{car.Id}/floor?kind=plan");
             }
@@ -67,18 +73,25 @@ internal static partial class ReadingToAnswer
     {
         milliseconds.Sort();
         double At(double share) => milliseconds[(int)Math.Ceiling(share * milliseconds.Count) - 1];
-        output.WriteLine($"From a reading to the page with its answer, demo car, {milliseconds.Count} readings, {Environment.ProcessorCount} processors");
+        output.WriteLine(
+            $"From a reading to the page with its answer, demo car, {milliseconds.Count} readings, {Environment.ProcessorCount} processors"
+        );
         output.WriteLine($"  half within      {At(0.5), 8:0.0} ms");
-        output.WriteLine($"  95 in 100 within {At(0.95), 8:0.0} ms   (aim {AimMilliseconds:0} ms: {(At(0.95) <= AimMilliseconds ? "kept" : "missed")})");
+        output.WriteLine(
+            $"  95 in 100 within {At(0.95), 8:0.0} ms   (aim {AimMilliseconds:0} ms: {(At(0.95) <= AimMilliseconds ? "kept" : "missed")})"
+        );
         output.WriteLine($"  slowest          {milliseconds[^1], 8:0.0} ms");
     }
 
     private static IEnumerable<KeyValuePair<string, string>> Hidden(string page) =>
-        Field().Matches(page).Take(2).Select(m => KeyValuePair.Create(m.Groups[1].Value, System.Net.WebUtility.HtmlDecode(m.Groups[2].Value)));
+        Field()
+            .Matches(page)
+            .Take(2)
+            .Select(m => KeyValuePair.Create(m.Groups["name"].Value, System.Net.WebUtility.HtmlDecode(m.Groups["value"].Value)));
 
-    [GeneratedRegex("""<input type="hidden" name="(token|form)" value="([^"]*)"[^>]*>""")]
+    [GeneratedRegex("""<input type="hidden" name="(?<name>token|form)" value="(?<value>[^"]*)"[^>]*>""", RegexOptions.ExplicitCapture)]
     private static partial Regex Field();
 
-    [GeneratedRegex("""name="together" value="(\d+)""")]
+    [GeneratedRegex("""name="together" value="(?<together>\d+)""", RegexOptions.ExplicitCapture)]
     private static partial Regex Undo();
 }

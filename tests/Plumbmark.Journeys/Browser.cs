@@ -16,7 +16,7 @@ public sealed class Browser : IAsyncLifetime
     {
         _playwright = await Playwright.CreateAsync();
         // Journeys of several areas share few cores; slowness is measured elsewhere.
-        Assertions.SetDefaultExpectTimeout(20_000);
+        Assertions.SetDefaultExpectTimeout(60_000);
         _browser = await _playwright.Chromium.LaunchAsync(
             new BrowserTypeLaunchOptions
             {
@@ -60,7 +60,7 @@ public sealed class Browser : IAsyncLifetime
             }
         );
         app.IsVisitedBy(context);
-        context.SetDefaultTimeout(20_000);
+        context.SetDefaultTimeout(60_000);
         return await context.NewPageAsync();
     }
 

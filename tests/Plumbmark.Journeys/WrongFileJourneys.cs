@@ -27,13 +27,9 @@ public sealed class WrongFileJourneys : IDisposable
     public static TheoryData<string, string, string[]> WrongFiles =>
         new()
         {
-            { "truncated", Right[..300], ["line 5"] },
+            { "truncated", Right[..300], ["line 6"] },
             { "wrong type", Right.Replace("\"24\"", "true", StringComparison.Ordinal), ["readings[0].value|8", "readings[1].value|9"] },
-            {
-                "unknown field",
-                Right.Replace("\"units\"", "\"colour\": 3, \"units\"", StringComparison.Ordinal),
-                ["colour|1"]
-            },
+            { "unknown field", Right.Replace("\"units\"", "\"colour\": 3, \"units\"", StringComparison.Ordinal), ["colour|1"] },
             { "NaN", Right.Replace("\"60\"", "NaN", StringComparison.Ordinal), ["line 10"] },
             {
                 "duplicate ids, one beside a faulty value",
@@ -42,13 +38,19 @@ public sealed class WrongFileJourneys : IDisposable
             },
             {
                 "readings to missing points",
-                Right.Replace("\"to\": \"B.R\"", "\"to\": \"Z.R\"", StringComparison.Ordinal).Replace("\"to\": \"B.L\"", "\"to\": \"Y\"", StringComparison.Ordinal),
+                Right
+                    .Replace("\"to\": \"B.R\"", "\"to\": \"Z.R\"", StringComparison.Ordinal)
+                    .Replace("\"to\": \"B.L\"", "\"to\": \"Y\"", StringComparison.Ordinal),
                 ["readings[1]|9", "readings[2]|10"]
             },
             {
                 "lengths in two pieces",
-                Right.Replace("\"from\": \"A.L\", \"to\": \"B.L\", \"value\": \"60\"", "\"from\": \"B.R\", \"to\": \"B.L\", \"value\": \"24\"", StringComparison.Ordinal),
-                ["readings[0]|8"]
+                Right.Replace(
+                    "\"from\": \"A.L\", \"to\": \"B.L\", \"value\": \"60\"",
+                    "\"from\": \"B.R\", \"to\": \"B.L\", \"value\": \"24\"",
+                    StringComparison.Ordinal
+                ),
+                ["readings[1]|9"]
             },
         };
 

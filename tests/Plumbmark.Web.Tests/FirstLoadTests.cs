@@ -12,8 +12,27 @@ public sealed partial class FirstLoadTests
 
     private static readonly string[] s_rooms =
     [
-        "/", "/first", "/look", "/cars/1", "/cars/1/journal", "/cars/1/book", "/cars/1/floor", "/cars/1/floor?round=1", "/cars/1/points", "/cars/1/points/A.R", "/cars/1/points/A.R/story",
-        "/cars/1/points/A.R/drop", "/cars/1/level", "/cars/1/limits", "/cars/1/tools", "/cars/1/sessions", "/cars/1/turning", "/cars/1/bench", "/cars/1/press", "/cars/1/road", "/cars/1/sheet",
+        "/",
+        "/first",
+        "/look",
+        "/cars/1",
+        "/cars/1/journal",
+        "/cars/1/book",
+        "/cars/1/floor",
+        "/cars/1/floor?round=1",
+        "/cars/1/points",
+        "/cars/1/points/A.R",
+        "/cars/1/points/A.R/story",
+        "/cars/1/points/A.R/drop",
+        "/cars/1/level",
+        "/cars/1/limits",
+        "/cars/1/tools",
+        "/cars/1/sessions",
+        "/cars/1/turning",
+        "/cars/1/bench",
+        "/cars/1/press",
+        "/cars/1/road",
+        "/cars/1/sheet",
     ];
 
     [Fact]
@@ -57,7 +76,9 @@ public sealed partial class FirstLoadTests
         using var response = await app.Client.SendAsync(request);
         Assert.True(response.IsSuccessStatusCode, $"{address}: {(int)response.StatusCode}");
         var bytes = await response.Content.ReadAsByteArrayAsync();
-        return response.Content.Headers.ContentEncoding.Contains("br") ? ("", bytes.Length) : (System.Text.Encoding.UTF8.GetString(bytes), bytes.Length);
+        return response.Content.Headers.ContentEncoding.Contains("br")
+            ? ("", bytes.Length)
+            : (System.Text.Encoding.UTF8.GetString(bytes), bytes.Length);
     }
 
     [GeneratedRegex(@"\bresidual|covariance|\bRMS\b", RegexOptions.IgnoreCase)]

@@ -51,7 +51,7 @@ public static class BlankForm
             new FloorDrawingOptions(Width: FrameSheet.PaperWidth, TallestFrame: 380, HasLegend: false)
         );
         yield return new SpaceBlock(4);
-        yield return new ColumnsBlock([new PictureBlock(plan, 330)], [.. Instructions(car)], 0.42);
+        yield return new ColumnsBlock([new PictureBlock(plan, 330)], [.. Instructions(car)], 0.45);
         yield return new SpaceBlock(5);
         if (round.Count == 0)
         {

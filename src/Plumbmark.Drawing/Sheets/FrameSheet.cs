@@ -28,14 +28,33 @@ public static class FrameSheet
         new(340, 60, 3, 0.82, 0.4),
         new(300, 55, 3, 0.82, 0.38),
         new(270, 45, 2, 0.82, 0.36),
+        new(270, 45, 1, 0.82, 0.4),
+        new(300, 0, 2, 0.82, 0.36),
+        new(270, 45, 2, 0.78, 0.34),
+        new(270, 0, 2, 0.78, 0.34),
+        new(240, 0, 1, 0.78, 0.34),
+        new(260, 0, 1, 0.75, 0.34),
     ];
 
     /// <summary>The sheet as PDF: on one page when drawing, lists and lettering can be made to leave room for the rest.</summary>
     public static byte[] Pdf(CarFile car, FloorAnswer answer, SheetOptions options)
     {
         var tries = car.Frame.Points.Count <= MostPointsBeside ? s_rooms : s_rooms[..1];
-        var documents = tries.Select(room => Document(car, answer, options, room)).ToList();
-        return (documents.Find(d => d.PageCount == 1) ?? documents.MinBy(d => d.PageCount)!).Pdf();
+        SheetDocument? shortest = null;
+        foreach (var document in tries.Select(room => Document(car, answer, options, room)))
+        {
+            if (shortest is null || document.PageCount < shortest.PageCount)
+            {
+                shortest = document;
+            }
+
+            if (shortest.PageCount == 1)
+            {
+                break;
+            }
+        }
+
+        return shortest!.Pdf();
     }
 
     private static SheetDocument Document(CarFile car, FloorAnswer answer, SheetOptions options, Room room) =>
@@ -69,14 +88,15 @@ public static class FrameSheet
         }
 
         var plan = FloorPlanDrawing.Of(car, answer, new FloorDrawingOptions(Width: PaperWidth, TallestFrame: room.Plan));
-        return
-        [
-            new ColumnsBlock(
-                [new PictureBlock(plan, 420)],
-                [.. Beside(answer, room.Most), .. Heights(car, answer, PaperWidth, room.Side)],
-                room.LeftShare
-            ),
-        ];
+        IReadOnlyList<Block> left = [new PictureBlock(plan, 420)];
+        IReadOnlyList<Block> right = [.. Beside(answer, room.Most)];
+        IReadOnlyList<Block> heights = [.. Heights(car, answer, PaperWidth, room.Side)];
+        // The heights go below whichever column is shorter.
+        var width = PageFrame.Of(Paper.A4).Printed(room.Scale).TextWidth;
+        var isRightShorter = right.Sum(b => b.Height(width * (1 - room.LeftShare))) < left.Sum(b => b.Height(width * room.LeftShare));
+        return isRightShorter
+            ? [new ColumnsBlock(left, [.. right, .. heights], room.LeftShare, isCuttable: true)]
+            : [new ColumnsBlock([.. left, .. heights], right, room.LeftShare, isCuttable: true)];
     }
 
     private static IEnumerable<Block> Beside(FloorAnswer answer, int most)
@@ -138,7 +158,7 @@ public static class FrameSheet
     }
 
     private static IEnumerable<Block> Heights(CarFile car, FloorAnswer answer, double width, double tallest) =>
-        answer.Points.Any(p => p.ZMetres is not null)
+        tallest > 0 && answer.Points.Any(p => p.ZMetres is not null)
             ?
             [
                 TextBlock.Heading("Heights"),
@@ -151,7 +171,7 @@ public static class FrameSheet
 
     /// <summary>How much room the parts of the sheet are given.</summary>
     /// <param name="Plan">How tall the plan may be, picture units.</param>
-    /// <param name="Side">How tall the side view may be, picture units.</param>
+    /// <param name="Side">How tall the side view may be, picture units; 0 leaves it out, the table has its numbers.</param>
     /// <param name="Most">How many of each list stand beside the drawing; the rest is told in full further on.</param>
     /// <param name="Scale">How large everything is printed.</param>
     /// <param name="LeftShare">The part of the width that the drawing takes.</param>

@@ -102,6 +102,22 @@ public sealed class NetworkDesign
         return new DesignEffect([.. terms.Select(t => (ToCoordinates(t.C), t.S))]);
     }
 
+    /// <summary>The equations of a reading: derivatives a, variance, and Q aᵀ, each by unknown.</summary>
+    internal IEnumerable<(double[] A, double Variance, double[] C)> Equations(Observation candidate) =>
+        Gradients(candidate, sign: 1).Select(g => (g.A, g.Variance, Times(g.A)));
+
+    /// <summary>For each unknown 1 when it is a coordinate, 0 when it is a drop error or a tool's.</summary>
+    internal double[] OnCoordinates()
+    {
+        var on = new double[_network.UnknownCount];
+        foreach (var u in _state.Where(u => u >= 0))
+        {
+            on[u] = 1;
+        }
+
+        return on;
+    }
+
     /// <summary>The design with a reading taken.</summary>
     public NetworkDesign With(Observation candidate) => Updated(candidate, sign: 1);
 

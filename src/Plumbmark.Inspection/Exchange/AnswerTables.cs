@@ -19,9 +19,7 @@ public static class AnswerTables
             .. answer.Next.Select(n => ("measure next", (string?)n.Kind, n.Sentence)),
             ("caution", null, "Compares measurements. Not a certificate of roadworthiness, structure or safety."),
         ];
-        var cells = rows.Select(r =>
-            (IReadOnlyList<PlainCell>)[PlainCell.Of(r.About), PlainCell.Of(r.What), PlainCell.Of(r.Sentence)]
-        );
+        var cells = rows.Select(r => (IReadOnlyList<PlainCell>)[PlainCell.Of(r.About), PlainCell.Of(r.What), PlainCell.Of(r.Sentence)]);
         return new PlainTable("Answer", ["about", "what", "sentence"], [.. cells]);
     }
 }

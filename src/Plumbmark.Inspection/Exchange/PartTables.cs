@@ -78,14 +78,15 @@ public static class PartTables
 
     private static PlainCell Shown(Quantity quantity, double? si) =>
         PlainCell.Of(
-            si is not { } value ? null
-            : quantity switch
-            {
-                Quantity.Length => Math.Round(value * 1000, 4),
-                Quantity.Angle => Math.Round(double.RadiansToDegrees(value), 4),
-                Quantity.Rate => Math.Round(value / 1000, 4),
-                _ => throw new UnreachableException(),
-            }
+            si is not { } value
+                ? null
+                : quantity switch
+                {
+                    Quantity.Length => Math.Round(value * 1000, 4),
+                    Quantity.Angle => Math.Round(double.RadiansToDegrees(value), 4),
+                    Quantity.Rate => Math.Round(value / 1000, 4),
+                    _ => throw new UnreachableException(),
+                }
         );
 
     /// <summary>Every bite of every press job as it was written down, and the set that it left.</summary>

@@ -168,7 +168,7 @@ public static partial class QuickLine
     private static (string Value, string? Start) StartOf(string rest)
     {
         var match = Start().Match(rest);
-        return match.Success ? (rest[..match.Index].Trim(), match.Groups[1].Value.Trim()) : (rest, null);
+        return match.Success ? (rest[..match.Index].Trim(), match.Groups["start"].Value.Trim()) : (rest, null);
     }
 
     private static Outcome No(string sentence) => new Outcome.NotUnderstood(sentence);
@@ -176,6 +176,6 @@ public static partial class QuickLine
     [GeneratedRegex(@"\S+")]
     private static partial Regex Word();
 
-    [GeneratedRegex(@"(?:\bfrom\b|\bstart(?:ed)?(?:\s+at)?\b|@)\s*(.+)$", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"(?:\bfrom\b|\bstart(?:ed)?(?:\s+at)?\b|@)\s*(?<start>.+)$", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture)]
     private static partial Regex Start();
 }

@@ -87,6 +87,16 @@ document.addEventListener("click", (event) => {
   }
 });
 
+// Without the laptop the next line is filled in on the phone: the large words follow.
+document.addEventListener("plumbmark:waits", (event) => {
+  const form = event.target;
+  const now = form.querySelector?.("[data-now]");
+  const ends = ["point", "from", "to"].map((name) => form.elements.namedItem(name)?.value).filter(Boolean);
+  if (now) {
+    now.textContent = ends.length ? now.dataset.now.replace("{0}", ends[0]).replace("{1}", ends[1] ?? "") : "";
+  }
+});
+
 document.addEventListener("plumbmark:shown", () => {
   reveal();
   speak();

@@ -48,13 +48,7 @@ public sealed record FormInView(
         var kept = MeasuringRound.Answered(round, then, request.Car.File);
         var lines = round.Select(l => new FormLine(l, kept.GetValueOrDefault(l.Number))).ToList();
         string[] fields = [NumberField, TapeField, LevelField, .. lines.SelectMany(l => l.Fields)];
-        return new FormInView(
-            request.Car,
-            number,
-            lines,
-            fields.ToDictionary(f => f, request.Field, StringComparer.Ordinal),
-            faults
-        );
+        return new FormInView(request.Car, number, lines, fields.ToDictionary(f => f, request.Field, StringComparer.Ordinal), faults);
     }
 
     /// <summary>What stands in a field.</summary>

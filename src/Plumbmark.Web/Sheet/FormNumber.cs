@@ -34,7 +34,12 @@ public readonly record struct FormNumber(long Sequence, RoundScope Scope)
         }
 
         var scope = Scopes.Where(s => s.Letter == bare[^1]).Select(s => (RoundScope?)s.Scope).FirstOrDefault();
-        var isNumber = long.TryParse(bare.AsSpan(0, bare.Length - 1).Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var sequence);
+        var isNumber = long.TryParse(
+            bare.AsSpan(0, bare.Length - 1).Trim(),
+            NumberStyles.None,
+            CultureInfo.InvariantCulture,
+            out var sequence
+        );
         return isNumber && sequence >= 1 && sequence <= last && scope is { } known ? new FormNumber(sequence, known) : null;
     }
 

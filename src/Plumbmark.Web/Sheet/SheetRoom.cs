@@ -19,7 +19,9 @@ public static class SheetRoom
         routes.CarPage(
             "sheet/form-in",
             request =>
-                FormInView.Of(request) is { } form ? Show.Page<FormInPage>(form) : Show.NotFound("There is no form of that number for this car.")
+                FormInView.Of(request) is { } form
+                    ? Show.Page<FormInPage>(form)
+                    : Show.NotFound("There is no form of that number for this car.")
         );
         routes.CarChange("form-readings", FormReadings.Take);
     }

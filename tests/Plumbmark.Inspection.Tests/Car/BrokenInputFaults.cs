@@ -38,6 +38,17 @@ public sealed class BrokenInputFaults
         );
     }
 
+    // Found by the bench: an angle in minutes that do not divide was written with more digits than are read, so that it could not be kept.
+    [Theory]
+    [InlineData("7 deg 32'")]
+    [InlineData("0°20'")]
+    [InlineData("-1° 59.999999'")]
+    public void AnAngleInMinutes_ReadsBack(string text)
+    {
+        var angle = Plumbmark.Inspection.Bench.AmountText.ReadAngle(text)!;
+        Assert.Equal(angle, Plumbmark.Inspection.Bench.AmountText.ReadAngle(Plumbmark.Inspection.Bench.AmountText.Write(angle)));
+    }
+
     // Found by the bench: what stood in a file went into the sentence as it was, with its line ends, NULs, half characters and 4,000 characters of one name.
     [Theory]
     [InlineData("{\"a\\u0000b\": 1}")]

@@ -176,5 +176,5 @@ public class StoryTests
     }
 
     private static Length In(string text) =>
-        LengthText.Read(text, LengthUnit.Inch).Match(l => l, r => throw new ArgumentException(r.Sentence));
+        LengthText.Read(text, LengthUnit.Inch).Match(l => l, r => throw new ArgumentException(r.Sentence, nameof(text)));
 }

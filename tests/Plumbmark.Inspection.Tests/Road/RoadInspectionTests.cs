@@ -89,6 +89,33 @@ public class RoadInspectionTests
     }
 
     [Fact]
+    public void PartsFromTheBench_AreTaken_UntilTheRoadIsToldItself()
+    {
+        // The demo's left lever is the early one, its pad 1.418 in high where this car's late one has 1.20; the right one's is 1.203.
+        var road = DemoRoad.Car(DemoRoad.Fault.None);
+        var parts = road.Road!.Parts.Where(p => p.Part != CornerPart.Lever).ToList();
+        var car = road with { Parts = DemoCar.File().Parts, Tools = DemoCar.File().Tools, Road = road.Road with { Parts = parts } };
+        var bump = Figure(RoadInspection.Of(car, MeasuredPlaces.None), FigureKind.BumpSteer, Side.Left);
+        var told = Figure(Of(DemoRoad.Fault.WrongLever), FigureKind.BumpSteer, Side.Left);
+        Assert.Equal((CornerPart.Lever, Side.Left), (bump.Contributions[0].What, bump.Contributions[0].Side));
+        Assert.Equal(0.218 / 0.22, bump.Contributions[0].Amount / told.Contributions[0].Amount, 0.005);
+        Assert.Equal(Verdict.Out, bump.Verdict);
+        var answer = RoadInspection.Of(car, MeasuredPlaces.None);
+        Assert.Contains(
+            answer.Assumed,
+            a =>
+                a.StartsWith(
+                    "Taken from the bench: left steering lever up +0.22 in, Lever, left against the late lever",
+                    StringComparison.Ordinal
+                )
+        );
+        // Told on the Road as right, the bench's own is left aside.
+        var right = new PartDeviation("x", CornerPart.Lever, Side.Left, [new(PartQuantity.Up, Inch(0), null)], Inch(0.006m));
+        var told2 = RoadInspection.Of(car with { Road = car.Road! with { Parts = [.. parts, right] } }, MeasuredPlaces.None);
+        Assert.Equal(Verdict.True, Figure(told2, FigureKind.BumpSteer, Side.Left).Verdict);
+    }
+
+    [Fact]
     public void WantOfKnowledge_CallsNothingOut()
     {
         // Every place sure to an inch only: hardly any angle is likely to be within half a degree, and none is shown to be beyond.

@@ -53,7 +53,7 @@ internal sealed class PlanSearch
         if (IsSettled)
         {
             Prune();
-            for (var ruin = 0; ruin < MostRuins && _start.Dropped.Count + Points().Count <= MostPointsToRuin; ruin++)
+            for (var ruin = 0; ruin < MostRuins && Marks().Count <= MostPointsToRuin; ruin++)
             {
                 Ruin(ruin, most);
             }
@@ -65,10 +65,9 @@ internal sealed class PlanSearch
     // A check and a form of damage may have one name, as twist has.
     private static (string Id, bool IsForm) NameOf(PlanTarget target) => (target.Id, target.IsForm);
 
-    private HashSet<string> Points() =>
-        [.. _chosen.Select(g => _start.Groups[g][0]).Where(c => c.Kind != "height").SelectMany(c => c.Points)];
+    private HashSet<string> Marks() => [.. _chosen.SelectMany(g => _start.Groups[g][0].Marks)];
 
-    private HashSet<string> Dropped() => [.. _start.Dropped, .. Points()];
+    private HashSet<string> Dropped() => [.. _start.Dropped, .. Marks()];
 
     private double Minutes() => Planned(_chosen, _ => []).Sum(p => p.Minutes);
 
@@ -238,7 +237,7 @@ internal sealed class PlanSearch
             var at = taken[group] = taken.GetValueOrDefault(group, -1) + 1;
             var candidate = _start.Groups[group][at];
             planned.Add(new PlannedReading(candidate, _start.MinutesOf(candidate, dropped), settles(group)));
-            dropped.UnionWith(candidate.Kind == "height" ? [] : candidate.Points);
+            dropped.UnionWith(candidate.Marks);
         }
 
         return planned;

@@ -14,14 +14,7 @@ internal sealed class PlanStart
     private readonly ReadingMinutes _minutes;
     private readonly double _turnRadians;
 
-    public PlanStart(
-        CarFile car,
-        FrameNetwork readings,
-        NetworkFit? fit,
-        IReadOnlyList<Check> known,
-        Limits limits,
-        FloorOptions options
-    )
+    public PlanStart(CarFile car, FrameNetwork readings, NetworkFit? fit, IReadOnlyList<Check> known, Limits limits, FloorOptions options)
     {
         (_car, _fit, _known, _limits, _minutes) = (car, fit, known, limits, options.Minutes);
         Design = NetworkDesign.Of(WithTools(car, readings.Network), fit);
@@ -52,7 +45,7 @@ internal sealed class PlanStart
             "height" => _minutes.Height,
             "drop" => _minutes.Drop,
             "direct" => _minutes.Direct,
-            _ => _minutes.Plan + (_minutes.FirstDrop * candidate.Points.Count(p => !dropped.Contains(p))),
+            _ => _minutes.Plan + (_minutes.FirstDrop * candidate.Marks.Count(p => !dropped.Contains(p))),
         };
 
     /// <summary>The tape is known before its first reading.</summary>

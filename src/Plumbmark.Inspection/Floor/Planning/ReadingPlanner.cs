@@ -37,7 +37,7 @@ internal sealed class ReadingPlanner(PlanStart start)
             chosen.Add(best);
             _design = _design.With(best.Candidate.Observation);
             _candidates.First(c => c.Count > 0 && c.Peek() == best.Candidate).Dequeue();
-            _dropped.UnionWith(best.Candidate.Kind == "height" ? [] : best.Candidate.Points);
+            _dropped.UnionWith(best.Candidate.Marks);
         }
 
         return chosen;

@@ -75,7 +75,7 @@ internal static class OverallWords
             yield return reason;
         }
 
-        if (evaluation.Spread > 1)
+        if (evaluation.Spread > 1 && of.NoFigure.Count == 0)
         {
             yield return SpreadOut(evaluation.Spread);
         }
