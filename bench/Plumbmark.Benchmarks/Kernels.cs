@@ -1,4 +1,5 @@
 using BenchmarkDotNet.Attributes;
+using Plumbmark.Engine;
 using Plumbmark.Engine.Adjustment;
 using Plumbmark.Engine.Adjustment.Blunders;
 using Plumbmark.Engine.Bending;
@@ -19,7 +20,7 @@ public class Kernels
     private readonly Observation _last;
     private readonly NetworkFit _spoilt = NetworkAdjustment.Solve(Problems.WithAnInch(Problems.Frame(60, 400), 200)).FitOrNull!;
     private readonly (NetworkDesign Design, List<Observation> Candidates) _plan = Problems.Plan();
-    private readonly Point3[] _plate = Problems.Plate(1000);
+    private readonly Vector3[] _plate = Problems.Plate(1000);
     private readonly Corner _corner = Corner.Of(Problems.Corner);
     private readonly (BiteBelief Belief, ObservedBite Bite) _press = Problems.Press();
     private double _height = 0.31;

@@ -1,3 +1,4 @@
+using Plumbmark.Engine;
 using Plumbmark.Engine.Adjustment;
 using Plumbmark.Engine.Bending;
 using Plumbmark.Engine.Fits;
@@ -89,7 +90,7 @@ internal static class Problems
     }
 
     /// <summary>A surface plate's worth of points: a tilted plane with a little form error.</summary>
-    public static Point3[] Plate(int points)
+    public static Vector3[] Plate(int points)
     {
         var random = new Random(points);
         return
@@ -99,7 +100,7 @@ internal static class Problems
                 .Select(_ =>
                 {
                     var (x, y) = (2 * random.NextDouble(), random.NextDouble());
-                    return new Point3(x, y, 0.1 + 0.02 * x - 0.03 * y + 1e-4 * Math.Sin(3 * x + 2 * y) + 5e-5 * Any(random));
+                    return new Vector3(x, y, 0.1 + 0.02 * x - 0.03 * y + 1e-4 * Math.Sin(3 * x + 2 * y) + 5e-5 * Any(random));
                 }),
         ];
     }

@@ -1,5 +1,6 @@
 using Plumbmark.Reliability.Campaigns;
 using Plumbmark.Reliability.Disk;
+using Plumbmark.Testing.Fuzzing;
 
 namespace Plumbmark.Reliability;
 
@@ -22,11 +23,24 @@ internal static class Campaign
                 return await KillWriters(int.Parse(args[1]), Console.Out);
             case "server-kills":
                 return await KillServers(args[1], int.Parse(args[2]), Console.Out);
+            case "shed":
+                return await Shed(int.Parse(args[1]), args.Length > 2 ? args[2] : null, Console.Out);
+            case "day":
+                return Day(int.Parse(args[1]), Console.Out);
+            case "nasty":
+                return Nasty(args[1], Console.Out);
+            case "count":
+                Console.Out.WriteLine(KilledWriter.CountKept(args[1], File.ReadLines(args[2])));
+                return 0;
+            case "fuzz":
+                return Fuzz(args[1] == "all" ? FuzzSubjects.All : [FuzzSubjects.Named(args[1])], long.Parse(args[2]), Console.Out);
             case "writer":
                 KilledWriter.Write(args[1], int.Parse(args[2]), args.Skip(3).Select(Guid.Parse));
                 return 0;
             default:
-                Console.Error.WriteLine("Which campaign? faults, upgrades FILE..., damage N, kills N, server-kills PLUMBMARK.DLL N");
+                Console.Error.WriteLine(
+                    "Which campaign? faults, upgrades FILE..., damage N, kills N, server-kills PLUMBMARK.DLL N, fuzz SUBJECT|all N, nasty PLUMBMARK.DLL, shed CARS [PLUMBMARK.DLL], day HOURS"
+                );
                 return 64;
         }
     }
@@ -54,6 +68,80 @@ internal static class Campaign
 
         findings.ForEach(output.WriteLine);
         return findings.Count == 0 ? 0 : 1;
+    }
+
+    private static async Task<int> Shed(int cars, string? binary, TextWriter output)
+    {
+        var outcome = await LongShed.Run(cars, binary, Seed);
+        output.WriteLine(
+            $"A shed of {outcome.Cars} generated cars (10 to 16 points, 10 to 39 readings), seed {Seed}: {outcome.BytesPerCar / 1024:F1} KB for each."
+        );
+        output.WriteLine($"{"milliseconds", -26} {"p50", 8} {"p95", 8} {"p99", 8}");
+        foreach (var timing in outcome.Timings)
+        {
+            output.WriteLine(
+                $"{timing.What, -26} {timing.Percentile(0.5), 8:F1} {timing.Percentile(0.95), 8:F1} {timing.Percentile(0.99), 8:F1}"
+            );
+        }
+
+        return 0;
+    }
+
+    private static int Day(int hours, TextWriter output)
+    {
+        output.WriteLine($"Entry without a pause, time compressed: 20 phones, a reading a minute each, new cars every hour, seed {Seed}.");
+        output.WriteLine($"{"hour", 5} {"entries", 9} {"memory in use MB", 17}");
+        foreach (var hour in LongDay.Run(hours, Seed))
+        {
+            output.WriteLine($"{hour.Number, 5} {hour.Entries, 9} {hour.HeapMegabytes, 17:F1}");
+            output.Flush();
+        }
+
+        return 0;
+    }
+
+    private static int Nasty(string binary, TextWriter output)
+    {
+        output.WriteLine(
+            $"Degenerate car files ({NastyFiles.All().Count()} networks, 4 whole cars) through the verbs, as text and as JSON:"
+        );
+        output.WriteLine($"{"verb", -8} {"runs", 6} {"answered", 9} {"refused", 8} {"slowest s", 14} {"findings", 9}");
+        var findings = new List<string>();
+        foreach (var o in NastyVerbs.Run(binary))
+        {
+            output.WriteLine($"{o.Verb, -8} {o.Runs, 6} {o.Answered, 9} {o.Refused, 8} {o.SlowestSeconds, 14:F1} {o.Findings.Count, 9}");
+            findings.AddRange(o.Findings);
+            output.Flush();
+        }
+
+        output.WriteLine("answered: ended with true, out or can't tell yet. refused: every fault told with its place.");
+        findings.ForEach(output.WriteLine);
+        return findings.Count == 0 ? 0 : 1;
+    }
+
+    private static int Fuzz(IReadOnlyList<FuzzSubject> subjects, long inputs, TextWriter output)
+    {
+        output.WriteLine(
+            $"Broken input, {inputs:N0} each, seed {Seed}: spliced, cut, doubled, other encodings, huge numbers, NUL, half surrogates, deep nesting."
+        );
+        output.WriteLine($"{"parser", -20} {"inputs", 12} {"still good", 12} {"slowest ms", 11} {"findings", 9}");
+        var findings = 0;
+        foreach (var subject in subjects)
+        {
+            var outcome = FuzzRun.Run(subject, inputs, Seed);
+            output.WriteLine(
+                $"{outcome.Subject, -20} {outcome.Inputs, 12:N0} {outcome.Accepted, 12:N0} {outcome.SlowestMilliseconds, 11:F1} {outcome.Findings.Count, 9}"
+            );
+            foreach (var (wrong, input) in outcome.Findings)
+            {
+                output.WriteLine($"  {wrong}\n    {Convert.ToBase64String(input.AsSpan(0, Math.Min(input.Length, 6000)))}");
+            }
+
+            output.Flush();
+            findings += outcome.Findings.Count;
+        }
+
+        return findings == 0 ? 0 : 1;
     }
 
     private static int UpgradeFiles(string[] earlier, TextWriter output)

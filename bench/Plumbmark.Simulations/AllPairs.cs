@@ -5,23 +5,59 @@ using Plumbmark.Inspection.Floor.Planning;
 
 namespace Plumbmark.Simulations;
 
-/// <summary>The thorough person's list: every length between two points once, every height once, every point dropped twice.</summary>
+/// <summary>The thorough person's list: every length between two points once, every height once, every point dropped so often.</summary>
 internal static class AllPairs
 {
-    /// <summary>How many readings the list has, and how many a plan needs to see the same damage.</summary>
-    public static (int All, int Planned) Against(CarFile car)
+    /// <summary>The list against a plan that sees the same damage.</summary>
+    internal sealed record Comparison(
+        int List,
+        int Lengths,
+        int Heights,
+        int Drops,
+        double Minutes,
+        double ListMinutes,
+        double Milliseconds
+    )
     {
-        var full = car with { Readings = [.. Readings(car)] };
-        var seen = FloorInspection.Of(full, new FloorOptions { NextReadings = 0 }).Sight.Max(s => s.SmallestSeenMetres!.Value);
+        public int Planned => Lengths + Heights + Drops;
 
-        // A plan settles a sound frame at 3.29 u below the limit; damage is seen at 2.80 u: the same certainty is a limit this much larger.
-        var limit = Length.FromMillimetres((decimal)(seen * 1000 * 3.2897 / 2.8016));
-        var plan = FloorPlanner.For(car, new Limits(limit, limit, limit, LimitSource.Own));
-        var drops = plan.Readings.Where(r => r.Kind == "drop").Sum(r => r.Times);
-        return (full.Readings.Count + car.Frame.Points.Count, plan.Lengths + plan.Heights + drops);
+        public double Share => (double)Planned / List;
     }
 
-    private static IEnumerable<Reading> Readings(CarFile car)
+    /// <summary>How many readings the list has, and what a plan needs to see the same damage.</summary>
+    public static Comparison Against(CarFile car, int drops)
+    {
+        var full = car with { Readings = [.. Readings(car, drops)] };
+        var answer = FloorInspection.Of(full, new FloorOptions { NextReadings = 0 });
+
+        // What a plan settles: of a check that must be true 3.29 u stay below the limit, of a form of damage the smallest amount seen.
+        var checks = answer.Checks.Where(c => c.MustBeTrue).Max(c => 3.2897 * c.UMetres);
+        var forms = answer.Sight.Where(s => s.Point is null).Max(s => s.SmallestSeenMetres ?? 0);
+        var limit = Length.FromMillimetres((decimal)(1000 * Math.Max(checks, forms)));
+        var before = Environment.CpuUsage.TotalTime;
+        var plan = FloorPlanner.For(car, new Limits(limit, limit, limit, LimitSource.Own));
+        var milliseconds = (Environment.CpuUsage.TotalTime - before).TotalMilliseconds;
+        if (!plan.IsComplete)
+        {
+            throw new InvalidOperationException(
+                $"The plan does not reach what the list reaches, {limit.Millimetres:F2} mm: {plan.Sentence}"
+            );
+        }
+
+        var (points, minutes) = (car.Frame.Points.Count, new ReadingMinutes());
+        var lengths = points * (points - 1) / 2;
+        return new Comparison(
+            lengths + (points * (1 + drops)),
+            plan.Lengths,
+            plan.Heights,
+            plan.Readings.Where(r => r.Kind == "drop").Sum(r => r.Times),
+            plan.Minutes,
+            (lengths * minutes.Plan) + (points * (minutes.Height + minutes.FirstDrop + ((drops - 1) * minutes.Drop))),
+            milliseconds
+        );
+    }
+
+    private static IEnumerable<Reading> Readings(CarFile car, int drops)
     {
         var points = car.Frame.Points;
         for (var i = 0; i < points.Count; i++)
@@ -32,7 +68,12 @@ internal static class AllPairs
             }
 
             yield return new Reading.Height($"h{i}", points[i].Id, Length.FromMillimetres(300)) { Tool = "level" };
-            yield return new Reading.Drop($"d{i}", points[i].Id, null, Length.Zero, Length.Zero);
+            for (var again = 1; again < drops; again++)
+            {
+                // Half a millimetre either way, so that the repeats tell no other spread than the usual.
+                var step = Length.FromMillimetres((i + again) % 2 == 0 ? 0.7m : -0.7m);
+                yield return new Reading.Drop($"d{i}-{again}", points[i].Id, null, step, -step);
+            }
         }
     }
 

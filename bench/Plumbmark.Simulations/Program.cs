@@ -3,6 +3,7 @@ using Plumbmark.Simulations;
 // dotnet run -c Release --project bench/Plumbmark.Simulations -- NAME > bench/results/NAME.txt
 var simulations = new Dictionary<string, Action<TextWriter>>(StringComparer.Ordinal)
 {
+    ["answer"] = ReadingToAnswer.Run,
     ["bench"] = BenchSimulation.Run,
     ["blunders"] = BlunderSimulation.Run,
     ["coverage"] = CoverageSimulation.Run,
@@ -10,6 +11,7 @@ var simulations = new Dictionary<string, Action<TextWriter>>(StringComparer.Ordi
     ["plan"] = output => PlanSimulation.Run(output, Number(1, 100)),
     ["press"] = PressSimulation.Run,
     ["road"] = RoadSimulation.Run,
+    ["road-speed"] = RoadSimulation.RunSpeed,
     ["speed"] = Speed.Run,
 };
 if (args.Length == 0 || !simulations.TryGetValue(args[0], out var run))

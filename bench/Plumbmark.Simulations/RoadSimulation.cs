@@ -1,4 +1,6 @@
 using System.Diagnostics;
+using Plumbmark.Engine;
+using Plumbmark.Engine.Fits;
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Engine.Linkage;
 using Plumbmark.Engine.Uncertainty;
@@ -23,7 +25,15 @@ internal static class RoadSimulation
     {
         FaultsApart(output);
         Agreement(output);
+        RunSpeed(output);
+    }
+
+    /// <summary>The last part alone.</summary>
+    public static void RunSpeed(TextWriter output)
+    {
         Speed(output);
+        TrialSpeed(output);
+        ZoneSpeed(output);
     }
 
     private static void FaultsApart(TextWriter output)
@@ -104,16 +114,59 @@ internal static class RoadSimulation
         var points = Drawn;
         var corner = Corner.Of(points);
         output.WriteLine($"\n{Positions} positions of one front corner, each with another wheel height and another place of the rack");
-        output.WriteLine("threads  positions/s  bytes allocated");
+        output.WriteLine("threads  positions/s  positions/cpu s  bytes allocated");
         Sweep(corner, points, 0, 1);
         foreach (var threads in new[] { 1, 2 })
         {
-            var before = GC.GetTotalAllocatedBytes(precise: true);
+            var (before, cpu) = (GC.GetTotalAllocatedBytes(precise: true), Process.GetCurrentProcess().TotalProcessorTime);
             var clock = Stopwatch.StartNew();
             Parallel.For(0, threads, new ParallelOptions { MaxDegreeOfParallelism = threads }, t => Sweep(corner, points, t, threads));
             var seconds = clock.Elapsed.TotalSeconds;
-            output.WriteLine($"{threads, 7}{Positions / seconds, 13:F0}{GC.GetTotalAllocatedBytes(precise: true) - before, 17}");
+            var used = (Process.GetCurrentProcess().TotalProcessorTime - cpu).TotalSeconds;
+            output.WriteLine(
+                $"{threads, 7}{Positions / seconds, 13:F0}{Positions / used, 17:F0}{GC.GetTotalAllocatedBytes(precise: true) - before, 17}"
+            );
         }
+    }
+
+    // From the readings' covariance over the frame to every angle: each trial draws a car and works both front corners and the rear out in full.
+    private static void TrialSpeed(TextWriter output)
+    {
+        output.WriteLine("\nReadings to frame to angles: cars drawn at random within what was measured of the shipped demo");
+        output.WriteLine("trials   seconds  cpu seconds  bytes allocated a trial");
+        var car = DemoCar.File();
+        RoadInspection.Of(car, 2_000);
+        foreach (var trials in new[] { 0, 10_000, 100_000 })
+        {
+            var (before, cpu) = (GC.GetTotalAllocatedBytes(precise: true), Process.GetCurrentProcess().TotalProcessorTime);
+            var clock = Stopwatch.StartNew();
+            RoadInspection.Of(car, trials);
+            var seconds = clock.Elapsed.TotalSeconds;
+            var used = (Process.GetCurrentProcess().TotalProcessorTime - cpu).TotalSeconds;
+            var bytes = (GC.GetTotalAllocatedBytes(precise: true) - before) / Math.Max(1.0, trials);
+            output.WriteLine($"{trials, 6}{seconds, 10:F3}{used, 13:F3}{bytes, 25:F0}");
+        }
+    }
+
+    // A plate of a thousand places, half a millimetre uneven: the narrowest pair of planes around them.
+    private static void ZoneSpeed(TextWriter output)
+    {
+        var draw = new RandomStream(7);
+        Vector3[] plate =
+        [
+            .. Enumerable
+                .Range(0, 1000)
+                .Select(i => new Vector3(0.02 * (i % 40), 0.02 * (i / 40), 0.5e-3 * draw.Normal() + 1e-4 * (i % 40))),
+        ];
+        var times = new List<double>();
+        for (var i = 0; i < 20; i++)
+        {
+            var clock = Stopwatch.StartNew();
+            MinimumZone.Plane(plate);
+            times.Add(clock.Elapsed.TotalMilliseconds);
+        }
+
+        output.WriteLine($"\nMinimum-zone plane of 1,000 places: {times.Min():F2} ms at best, {times.Order().ElementAt(10):F2} ms usually");
     }
 
     private static double Sweep(Corner corner, CornerPoints points, int first, int step)

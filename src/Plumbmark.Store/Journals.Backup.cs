@@ -102,6 +102,7 @@ public sealed partial class Journals
         }
 
         _cache.Clear();
+        _mayBeBehind = true;
         return new Restored(added, extended, there);
     }
 

@@ -15,7 +15,7 @@ public sealed partial class Journals : IDisposable
     private readonly SqliteConnection _connection;
     private readonly TimeProvider _clock;
     private readonly Lock _lock = new();
-    private readonly Dictionary<long, OpenCar> _cache = [];
+    private readonly CarCache _cache = new();
 
     private Journals(SqliteConnection connection, TimeProvider clock)
     {
@@ -130,7 +130,8 @@ public sealed partial class Journals : IDisposable
                     _ =>
                     {
                         Write(id, car.Sequence, after.File.Units, fresh);
-                        _cache[id] = after;
+                        _cache.Put(after);
+                        PutGlance(after);
                         return new Appended.Kept(after, [.. after.Entries.Skip(car.Entries.Count)]);
                     },
                     faults => new Appended.Refused(faults)
@@ -183,6 +184,7 @@ public sealed partial class Journals : IDisposable
         const string Insert =
             "INSERT INTO entry (car, sequence, together, id, at, by, act) VALUES ($car, $sequence, $together, $id, $at, $by, $act)";
         var sequence = last;
+        _mayBeBehind = true;
         foreach (var entry in entries)
         {
             _connection.Run(
@@ -212,14 +214,14 @@ public sealed partial class Journals : IDisposable
             return null;
         }
 
-        var known = _cache.GetValueOrDefault(id);
+        var known = _cache.Get(id);
         var since = EntriesAfter(id, known?.Sequence ?? 0);
         if (known is not null && since.Count == 0)
         {
-            return known.IsBinned == isBinned ? known : _cache[id] = known with { IsBinned = isBinned };
+            return known.IsBinned == isBinned ? known : _cache.Put(known with { IsBinned = isBinned });
         }
 
-        return _cache[id] = ((known ?? OpenCar.Empty(id)) with { IsBinned = isBinned }).After(since);
+        return _cache.Put(((known ?? OpenCar.Empty(id)) with { IsBinned = isBinned }).After(since));
     }
 
     private List<KeptEntry> EntriesAfter(long car, long sequence)
@@ -243,13 +245,14 @@ public sealed partial class Journals : IDisposable
     }
 
     private T InTransaction<T>(Func<T> work) =>
+        ReadOnlyBecause is { } why
+            ? throw new StoreUnusableException($"Nothing was kept. {why}", StoreTrouble.NotWritable)
+            : WriteAnyway(work);
+
+    /// <summary>For what is only worked out: on a file opened for reading that is a copy, and may be written.</summary>
+    private T WriteAnyway<T>(Func<T> work) =>
         Do(() =>
         {
-            if (ReadOnlyBecause is { } why)
-            {
-                throw new StoreUnusableException($"Nothing was kept. {why}", StoreTrouble.NotWritable);
-            }
-
             using var transaction = _connection.BeginTransaction(deferred: false);
             try
             {

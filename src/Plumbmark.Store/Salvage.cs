@@ -1,3 +1,4 @@
+using System.Buffers.Binary;
 using System.Text;
 using Microsoft.Data.Sqlite;
 using Plumbmark.Inspection.Car;
@@ -19,7 +20,10 @@ internal static class Salvage
     /// <summary>Does it. The damaged file may be changed by SQLite while it is read: give it a copy.</summary>
     public static Salvaged Into(string damaged, string into)
     {
+        PadToItsPages(damaged);
         using var from = JournalFile.Connect(damaged);
+        // SQLite then goes on where it would refuse the whole file for one wrong line of the schema.
+        from.Run("PRAGMA writable_schema = ON");
         from.Run("PRAGMA cell_size_check = ON");
         from.Run("PRAGMA trusted_schema = OFF");
         var cars = Cars(from);
@@ -45,6 +49,25 @@ internal static class Salvage
         var keptPhotos = photos.Count(p => Write(to, p));
         transaction.Commit();
         return new Salvaged(shown, kept, keptPhotos, missing, photosMissing + photos.Count - keptPhotos);
+    }
+
+    /// <summary>A file that was cut short is refused as a whole for what its header says; with zeros where the rest was, its beginning can be read.</summary>
+    private static void PadToItsPages(string path)
+    {
+        using var file = new FileStream(path, FileMode.Open, FileAccess.ReadWrite);
+        Span<byte> header = stackalloc byte[32];
+        if (file.ReadAtLeast(header, header.Length, throwOnEndOfStream: false) < header.Length)
+        {
+            return;
+        }
+
+        // sqlite.org/fileformat2.html, section 1.3: page size at 16, pages at 28.
+        long pageSize = BinaryPrimitives.ReadUInt16BigEndian(header[16..]);
+        var size = (pageSize == 1 ? 65536 : pageSize) * BinaryPrimitives.ReadUInt32BigEndian(header[28..]);
+        if (size > file.Length && size <= Math.Max(64 * file.Length, 64 * 1024 * 1024))
+        {
+            file.SetLength(size);
+        }
     }
 
     private static Dictionary<long, CarRow> Cars(SqliteConnection from)
@@ -122,6 +145,12 @@ internal static class Salvage
         var read = new List<KeptEntry>();
         foreach (var row in all)
         {
+            // What stands behind a gap may rest on what is missing; a daily copy fills the gap, and nothing is taken from the damaged file.
+            if (row.Sequence != read.Count + 1)
+            {
+                break;
+            }
+
             try
             {
                 read.Add(EntryRow.Of(row.Sequence, row.Together, row.Id, row.At, row.By, row.Act, row.Car));

@@ -18,9 +18,9 @@ internal sealed record Salvaged(int Cars, int Entries, int Photos, int EntriesMi
             {
                 (0, 0) => $"{saved}; nothing is known to be missing, but the end of a car's journal may be.",
                 (_, 0) =>
-                    $"{saved}; {Count(EntriesMissing, "entry", "entries")} cannot, and the end of a car's journal may be missing too.",
+                    $"{saved}; {Count(EntriesMissing, "entry", "entries")} cannot or stand behind such a one, and the end of a car's journal may be missing too.",
                 _ =>
-                    $"{saved}; {Count(EntriesMissing, "entry", "entries")} and {Count(PhotosMissing, "picture")} cannot, and the end of a car's journal may be missing too.",
+                    $"{saved}; {Count(EntriesMissing, "entry", "entries")} cannot or stand behind such a one, nor can {Count(PhotosMissing, "picture")}, and the end of a car's journal may be missing too.",
             };
         }
     }

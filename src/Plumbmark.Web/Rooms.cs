@@ -1,6 +1,7 @@
 using Plumbmark.Web.Bench;
 using Plumbmark.Web.Book;
 using Plumbmark.Web.Floor;
+using Plumbmark.Web.Phones;
 using Plumbmark.Web.Press;
 using Plumbmark.Web.Road;
 using Plumbmark.Web.Server;
@@ -15,5 +16,15 @@ public static class Rooms
 {
     /// <summary>The rooms in the order of the bottom navigation: Shed, Book, Floor, Bench, Press, Road, Sheet.</summary>
     public static IReadOnlyList<Room> All { get; } =
-    [ShedRoom.Room, BookRoom.Room, FloorRoom.Room, BenchRoom.Room, PressRoom.Room, RoadRoom.Room, SheetRoom.Room, WaitingRoom.Room];
+    [
+        ShedRoom.Room,
+        BookRoom.Room,
+        FloorRoom.Room,
+        BenchRoom.Room,
+        PressRoom.Room,
+        RoadRoom.Room,
+        SheetRoom.Room,
+        WaitingRoom.Room,
+        PhonesRoom.Room,
+    ];
 }

@@ -10,6 +10,7 @@ using Microsoft.Extensions.Hosting;
 using Microsoft.Extensions.Logging;
 using Plumbmark.Store;
 using Plumbmark.Web.Floor;
+using Plumbmark.Web.Phones;
 using Plumbmark.Web.Road;
 using Plumbmark.Web.Server;
 
@@ -21,11 +22,24 @@ public static class WebServer
     /// <summary>Larger than the largest car file and the largest photo, so that one that is too large is refused in words.</summary>
     private const long LargestRequestBytes = 24 * 1024 * 1024;
 
+    private const int MostConnections = 1000;
+
+    // The rest is for this machine: no crowd in the network can shut its owner out.
+    private const int MostFromTheNetwork = 800;
+
+    // The weakest garage Wi-Fi is a hundred times quicker; a body that trickles to hold a connection open is not.
+    private const int SlowestBytesPerSecond = 500;
+
     /// <summary>An app that is not started yet.</summary>
     /// <param name="journals">The cars; not disposed with the app.</param>
     /// <param name="port">The port on 127.0.0.1; 0 for any free one.</param>
     /// <param name="keyFolder">Where the keys are kept that make a form opened before a restart good after it; null keeps none.</param>
-    public static WebApplication Build(Journals journals, int port, string? keyFolder)
+    public static WebApplication Build(Journals journals, int port, string? keyFolder) => Build(journals, new WebPlace(port, keyFolder));
+
+    /// <summary>An app that is not started yet, open to the home network too when its place says so.</summary>
+    /// <param name="journals">The cars; not disposed with the app.</param>
+    /// <param name="place">Where it is open.</param>
+    public static WebApplication Build(Journals journals, WebPlace place)
     {
         // The empty builder reads no settings files and no environment: nothing can make it listen elsewhere.
         var builder = WebApplication.CreateEmptyBuilder(
@@ -36,8 +50,8 @@ public static class WebServer
                 EnvironmentName = Environments.Production,
             }
         );
-        builder.WebHost.UseKestrelCore().ConfigureKestrel(kestrel => Limit(kestrel, port));
-        AddServices(builder.Services, journals, keyFolder);
+        builder.WebHost.UseKestrelCore().ConfigureKestrel(kestrel => Limit(kestrel, place));
+        AddServices(builder.Services, journals, place);
         var app = builder.Build();
         app.UseMiddleware<RequestGuard>();
         app.UseRouting();
@@ -52,13 +66,19 @@ public static class WebServer
         return app;
     }
 
-    private static void Limit(KestrelServerOptions kestrel, int port)
+    private static void Limit(KestrelServerOptions kestrel, WebPlace place)
     {
         kestrel.AddServerHeader = false;
         kestrel.Limits.MaxRequestBodySize = LargestRequestBytes;
-        kestrel.Limits.MaxConcurrentConnections = 1000;
-        kestrel.Limits.RequestHeadersTimeout = TimeSpan.FromSeconds(10);
-        kestrel.Listen(IPAddress.Loopback, port);
+        kestrel.Limits.MaxConcurrentConnections = MostConnections;
+        kestrel.Limits.RequestHeadersTimeout = place.HeadPatience;
+        kestrel.Limits.MinRequestBodyDataRate = new MinDataRate(SlowestBytesPerSecond, place.BodyPatience);
+        kestrel.Listen(IPAddress.Loopback, place.Port);
+        var crowd = new Crowd(MostFromTheNetwork);
+        foreach (var address in place.Lan)
+        {
+            kestrel.Listen(address, place.Port, listen => listen.Use(crowd.Admit));
+        }
     }
 
     private static void Log(ILoggingBuilder logging) =>
@@ -71,9 +91,13 @@ public static class WebServer
             // A port that is taken is told in one sentence by the verb.
             .AddFilter("Microsoft.Extensions.Hosting", LogLevel.None);
 
-    private static void AddServices(IServiceCollection services, Journals journals, string? keyFolder)
+    private static void AddServices(IServiceCollection services, Journals journals, WebPlace place)
     {
         services.AddSingleton(journals);
+        services.AddSingleton(place);
+        services.AddSingleton(new PhoneList(place.OwnFolder, TimeProvider.System));
+        services.AddSingleton(new PairingCode(TimeProvider.System));
+        services.AddSingleton<LanDoor>();
         services.AddSingleton<FloorAnswers>();
         services.AddSingleton<RoadAnswers>();
         services.AddRoutingCore();
@@ -95,13 +119,13 @@ public static class WebServer
             forgery.SuppressXFrameOptionsHeader = true; // frame-ancestors says it
         });
         var protection = services.AddDataProtection().SetApplicationName("Plumbmark");
-        if (keyFolder is null)
+        if (place.OwnFolder is not { } folder)
         {
             protection.UseEphemeralDataProtectionProvider();
         }
         else
         {
-            protection.PersistKeysToFileSystem(new DirectoryInfo(keyFolder));
+            protection.PersistKeysToFileSystem(new DirectoryInfo(folder));
         }
     }
 }

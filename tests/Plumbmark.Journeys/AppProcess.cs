@@ -33,17 +33,12 @@ public sealed class AppProcess : IAsyncDisposable
     /// <param name="folder">A folder with a journal from before; a new one when null.</param>
     /// <param name="keepFolder">Whether the folder outlives the app, to start another one on it.</param>
     /// <param name="port">The port; 0 for any free one.</param>
-    public static async Task<AppProcess> Start(string? folder = null, bool keepFolder = false, int port = 0)
+    /// <param name="lan">An address at which phones are let in; null for none.</param>
+    public static async Task<AppProcess> Start(string? folder = null, bool keepFolder = false, int port = 0, string? lan = null)
     {
         folder ??= Directory.CreateTempSubdirectory("plumbmark-journey-").FullName;
-        var process = Begin(
-            folder,
-            "serve",
-            "--data",
-            Path.Combine(folder, "plumbmark.db"),
-            "--port",
-            port.ToString(CultureInfo.InvariantCulture)
-        );
+        string[] serve = ["serve", "--data", Path.Combine(folder, "plumbmark.db"), "--port", port.ToString(CultureInfo.InvariantCulture)];
+        var process = Begin(folder, lan is null ? serve : [.. serve, "--lan", lan]);
         while (await process.StandardOutput.ReadLineAsync() is { } line)
         {
             if (line.Split(' ').FirstOrDefault(w => w.StartsWith("http://", StringComparison.Ordinal)) is { } address)
@@ -54,6 +49,19 @@ public sealed class AppProcess : IAsyncDisposable
 
         throw new InvalidOperationException($"The app ended without an address: {await process.StandardError.ReadToEndAsync()}");
     }
+
+    /// <summary>The next line on its standard output that has a text in it.</summary>
+    public Task<string> Result(string text) => LineWith(_process.StandardOutput, text);
+
+    /// <summary>The next line on its standard error that has a text in it.</summary>
+    public Task<string> Remark(string text) => LineWith(_process.StandardError, text);
+
+    /// <summary>The number of the process, to look at it from outside.</summary>
+    public int ProcessId => _process.Id;
+
+    /// <summary>All that it has still to say, once it has ended.</summary>
+    public async Task<string> Everything() =>
+        await _process.StandardOutput.ReadToEndAsync() + await _process.StandardError.ReadToEndAsync();
 
     /// <summary>Runs a verb to its end.</summary>
     public static async Task<(int Code, string Results, string Remarks)> Run(string folder, params string[] arguments)
@@ -92,6 +100,19 @@ public sealed class AppProcess : IAsyncDisposable
         {
             await Task.Run(() => Directory.Delete(Folder, recursive: true));
         }
+    }
+
+    private static async Task<string> LineWith(StreamReader lines, string text)
+    {
+        while (await lines.ReadLineAsync() is { } line)
+        {
+            if (line.Contains(text, StringComparison.Ordinal))
+            {
+                return line;
+            }
+        }
+
+        throw new InvalidOperationException($"The app ended without saying \"{text}\".");
     }
 
     private static Process Begin(string folder, params string[] arguments)

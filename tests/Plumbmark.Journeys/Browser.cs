@@ -16,7 +16,7 @@ public sealed class Browser : IAsyncLifetime
     {
         _playwright = await Playwright.CreateAsync();
         // Journeys of several areas share few cores; slowness is measured elsewhere.
-        Assertions.SetDefaultExpectTimeout(20_000);
+        Assertions.SetDefaultExpectTimeout(60_000);
         _browser = await _playwright.Chromium.LaunchAsync(
             new BrowserTypeLaunchOptions
             {
@@ -24,6 +24,8 @@ public sealed class Browser : IAsyncLifetime
                 Args =
                 [
                     "--no-sandbox",
+                    // A name of the home network: over plain http to it, a browser offers as little as a phone does.
+                    "--host-resolver-rules=MAP *.local 127.0.0.2",
                     "--disable-gpu",
                     "--disable-quic",
                     "--no-first-run",
@@ -58,7 +60,7 @@ public sealed class Browser : IAsyncLifetime
             }
         );
         app.IsVisitedBy(context);
-        context.SetDefaultTimeout(20_000);
+        context.SetDefaultTimeout(60_000);
         return await context.NewPageAsync();
     }
 

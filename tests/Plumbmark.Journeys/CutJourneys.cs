@@ -31,11 +31,11 @@ public sealed class CutJourneys(Browser browser)
         for (var done = 0; done < cuts; done += CutsInABatch)
         {
             await Batch(Seed + done, Math.Min(CutsInABatch, cuts - done));
-        }
-
-        if (Environment.GetEnvironmentVariable("PLUMBMARK_CUTS_TABLE") is { Length: > 0 } path)
-        {
-            await File.WriteAllTextAsync(path, Table(cuts), TestContext.Current.CancellationToken);
+            if (Environment.GetEnvironmentVariable("PLUMBMARK_CUTS_TABLE") is { Length: > 0 } path)
+            {
+                // After every batch, so that a long run that is broken off has said how far it came.
+                await File.WriteAllTextAsync(path, Table(_cuts.Values.Sum()), TestContext.Current.CancellationToken);
+            }
         }
 
         Assert.Equal(cuts, _cuts.Values.Sum());

@@ -33,6 +33,7 @@ internal sealed class CutPhone(Browser browser, AppProcess app, string name, Fun
             _page = await _context.NewPageAsync();
         }
 
+        _page.SetDefaultTimeout(120_000); // a machine that also builds and tests may be very slow
         // The other phone may just have had the app killed.
         for (var left = 50; ; left--)
         {
@@ -41,7 +42,7 @@ internal sealed class CutPhone(Browser browser, AppProcess app, string name, Fun
                 await _page.GotoAsync("/cars/1/floor");
                 break;
             }
-            catch (PlaywrightException) when (left > 0)
+            catch (Exception e) when (e is PlaywrightException or TimeoutException && left > 0)
             {
                 await Task.Delay(200);
             }
@@ -56,7 +57,7 @@ internal sealed class CutPhone(Browser browser, AppProcess app, string name, Fun
         var form = await _page!.EvaluateAsync<string>(
             """
             (note) => {
-              const form = document.querySelector("form[data-waits]");
+              const form = document.querySelector(".floor-entry[data-waits]");
               const set = (name, value) => (form.elements.namedItem(name).value = value);
               set("from", "A.L");
               set("to", "B.R");
@@ -70,7 +71,7 @@ internal sealed class CutPhone(Browser browser, AppProcess app, string name, Fun
             note
         );
         await _page.WaitForFunctionAsync(
-            "(name) => document.querySelector('form[data-waits] [name=form]')?.value !== name && !document.querySelector('form[data-keeping]')",
+            "(name) => document.querySelector('.floor-entry[data-waits] [name=form]')?.value !== name && !document.querySelector('form[data-keeping]')",
             form
         );
     }
@@ -82,7 +83,7 @@ internal sealed class CutPhone(Browser browser, AppProcess app, string name, Fun
     /// <summary>Waits until nothing waits on the phone any more.</summary>
     public async Task Empty()
     {
-        for (var left = 150; await _page!.EvaluateAsync<int>(Waiting) > 0; left--)
+        for (var left = 600; await _page!.EvaluateAsync<int>(Waiting) > 0; left--)
         {
             Assert.True(left > 0, $"Phone {Name} still has readings waiting after the wire was mended.");
             await Task.Delay(200);

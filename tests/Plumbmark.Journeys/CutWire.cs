@@ -47,13 +47,9 @@ internal sealed class CutWire : IAsyncDisposable
         lock (_lock)
         {
             _isCut = true;
-            foreach (var socket in _ends)
-            {
-                Sever(socket);
-            }
-
-            _ends.Clear();
         }
+
+        SeverAll();
     }
 
     /// <summary>Joins it again.</summary>
@@ -74,6 +70,19 @@ internal sealed class CutWire : IAsyncDisposable
         await _accepting;
         _end.Dispose();
         _listener.Dispose();
+    }
+
+    private void SeverAll()
+    {
+        lock (_lock)
+        {
+            foreach (var socket in _ends)
+            {
+                Sever(socket);
+            }
+
+            _ends.Clear();
+        }
     }
 
     private static void Sever(Socket socket)
@@ -98,7 +107,7 @@ internal sealed class CutWire : IAsyncDisposable
         }
         catch (OperationCanceledException) { }
         catch (SocketException) { }
-        catch (ObjectDisposedException) { }
+        catch (InvalidOperationException) { } // not listening any more, or gone
     }
 
     private async Task Carry(Socket phone)
@@ -159,7 +168,7 @@ internal sealed class CutWire : IAsyncDisposable
             if (passes < read)
             {
                 await Task.Delay(2); // what has passed arrives before the reset does
-                Cut();
+                SeverAll(); // it may have been mended meanwhile
                 return;
             }
         }

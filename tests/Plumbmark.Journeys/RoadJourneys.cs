@@ -76,6 +76,39 @@ public sealed class RoadJourneys(Browser browser)
         await page.IsFitToUse();
     }
 
+    [Fact]
+    public async Task ABentMount_AWrongLever_AndAHarmlessEighth_AreToldApart()
+    {
+        var folder = Directory.CreateTempSubdirectory("plumbmark-faults-").FullName;
+        var cars = new Dictionary<string, string>(StringComparer.Ordinal);
+        foreach (var fault in new[] { "bent-mount", "wrong-lever", "harmless-eighth" })
+        {
+            var demo = await AppProcess.Run(folder, "demo", "--road", fault);
+            await File.WriteAllTextAsync(Path.Combine(folder, "car.json"), demo.Results, TestContext.Current.CancellationToken);
+            cars[fault] = (await AppProcess.Run(folder, "import", "car.json", "--data", "plumbmark.db")).Results.Trim();
+        }
+
+        await using var app = await AppProcess.Start(folder);
+        var page = await browser.Open(app);
+        await page.GotoAsync($"/cars/{cars["bent-mount"]}/road");
+        await Assertions.Expect(page.Locator(".floor-headline")).ToContainTextAsync("right castor");
+        await Assertions.Expect(page.Locator(".floor-headline")).ToContainTextAsync("The adjusters cannot cure it.");
+        await Assertions.Expect(page.Locator(".floor-why li").First).ToContainTextAsync("right lower arm's rear pivot");
+        await page.IsFitToUse();
+        await page.Picture("road-bent-mount-360");
+
+        await page.GotoAsync($"/cars/{cars["wrong-lever"]}/road");
+        await Assertions.Expect(page.Locator(".floor-headline")).ToHaveTextAsync("Out: left bump steer. Nothing here adjusts bump steer.");
+        await Assertions.Expect(page.Locator(".floor-why li").First).ToContainTextAsync("left steering lever");
+        await page.Picture("road-wrong-lever-360");
+
+        // Both rear eyes an eighth back: the wheelbase is longer, alike on both sides, and the road does not mind.
+        await page.GotoAsync($"/cars/{cars["harmless-eighth"]}/road");
+        await Assertions.Expect(page.Locator(".floor-headline")).ToContainTextAsync("are within them");
+        await Assertions.Expect(page.Locator("#answer")).ToContainTextAsync("true");
+        await page.Picture("road-harmless-360");
+    }
+
     [Theory]
     [InlineData(DemoRoad.Fault.None, 0)]
     [InlineData(DemoRoad.Fault.BentMount, 10)]

@@ -151,10 +151,15 @@ public static class CarFiles
         from parts in PartFiles.Any
         from book in BookPages.Any
         from level in Maybe(Levels(units))
+        from photos in Gen.Int[0, 2]
         select new CarFile(units, new CarIdentity("Invented", serial), [tools], new Frame(points, limits), readings)
         {
             Parts = parts,
             Book = book,
             Level = level,
+            Photos =
+            [
+                .. Enumerable.Range(1, photos).Select(n => n == 1 ? new PhotoOf("0a1b", Point: "A.L") : new PhotoOf("2c3d", Reading: "r1")),
+            ],
         };
 }

@@ -104,6 +104,8 @@ public static class RoadSections
                 or FigureKind.WheelbaseSplit
                 or FigureKind.FrontTrack
                 or FigureKind.RearTrack
+                or FigureKind.RearOffset
+                or FigureKind.DogTrack
                 or FigureKind.RideHeightSplit;
         var amount = isLength
             ? s_length.Select(l => (FigureAmount)new FigureAmount.OfLength(l))

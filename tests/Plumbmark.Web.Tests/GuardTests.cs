@@ -126,7 +126,7 @@ public sealed class GuardTests
     {
         await using var app = await RunningApp.Start();
         var car = app.Journals.Add(Inspection.Demo.DemoCar.File());
-        app.RunSql($"INSERT INTO entry VALUES ({car.Id}, 100000, 100000, 'x', 'y', NULL, '{{}}')");
+        app.RunSql($"INSERT INTO entry VALUES ({car.Id}, {car.Sequence + 1}, {car.Sequence + 1}, 'x', 'y', NULL, '{{}}')");
         var page = await app.Get($"/cars/{car.Id}/floor");
         Assert.Equal(503, page.Status);
         Assert.Contains("is not understood", page.Text, StringComparison.Ordinal);

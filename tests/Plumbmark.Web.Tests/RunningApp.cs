@@ -1,14 +1,19 @@
+using System.Net;
+using System.Net.Sockets;
 using AngleSharp.Html.Dom;
 using AngleSharp.Html.Parser;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.Data.Sqlite;
 using Plumbmark.Store;
+using Plumbmark.Web.Server;
 
 namespace Plumbmark.Web.Tests;
 
 /// <summary>The real app on a free port with a journal of its own in a temporary folder, and a visitor without JavaScript.</summary>
 public sealed class RunningApp : IAsyncDisposable
 {
+    // All of 127/8 is this machine's own (RFC 1122, 3.2.1.3); the app listens at this one as if it were the home network's.
+    private static readonly IPAddress s_lan = IPAddress.Parse("127.0.0.2");
     private readonly WebApplication _app;
     private readonly string _folder;
 
@@ -27,13 +32,38 @@ public sealed class RunningApp : IAsyncDisposable
 
     public HttpClient Client { get; }
 
-    public static async Task<RunningApp> Start()
+    /// <summary>Where its journal stands.</summary>
+    public string Folder => _folder;
+
+    public IServiceProvider Services => _app.Services;
+
+    /// <summary>An address that plays the home network: requests that come in there are a stranger's.</summary>
+    public string? LanAddress => _app.Urls.Skip(1).FirstOrDefault();
+
+    public static Task<RunningApp> Start() => Start(place => place);
+
+    public static async Task<RunningApp> Start(Func<WebPlace, WebPlace> choose)
     {
         var folder = Directory.CreateTempSubdirectory("plumbmark-web-").FullName;
         var journals = Journals.Open(Path.Combine(folder, "plumbmark.db"));
-        var app = WebServer.Build(journals, port: 0, keyFolder: null);
+        var app = WebServer.Build(journals, choose(new WebPlace(Port: 0, OwnFolder: null)));
         await app.StartAsync();
         return new RunningApp(app, journals, folder);
+    }
+
+    /// <summary>The app open to the home network, played by another loopback address, on a port that is free.</summary>
+    public static Task<RunningApp> StartOnLan(string? ownFolder = null) =>
+        Start(place => place with { Port = FreePort(), Lan = [s_lan], OwnFolder = ownFolder });
+
+    /// <summary>Somebody on the home network, with cookies of his own.</summary>
+    public HttpClient Stranger() =>
+        new(new SocketsHttpHandler { AllowAutoRedirect = true, UseCookies = true }) { BaseAddress = new Uri(LanAddress!) };
+
+    private static int FreePort()
+    {
+        using var listener = new TcpListener(s_lan, 0);
+        listener.Start();
+        return ((IPEndPoint)listener.LocalEndpoint).Port;
     }
 
     /// <summary>A page as a browser without script sees it.</summary>

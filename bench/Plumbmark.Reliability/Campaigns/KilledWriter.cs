@@ -37,6 +37,14 @@ public static class KilledWriter
         }
     }
 
+    /// <summary>How many of the readings that such a process said were acknowledged are in a file.</summary>
+    public static int CountKept(string journal, IEnumerable<string> said)
+    {
+        using var journals = Journals.Open(journal);
+        var kept = journals.Cars().SelectMany(c => c.Entries).Select(e => e.Entry.Id).ToHashSet();
+        return said.Count(line => line.StartsWith("ack", StringComparison.Ordinal) && kept.Contains(Guid.Parse(line.AsSpan(4))));
+    }
+
     private static void Take(Journals journals, long car, Guid name)
     {
         Say("try", name);

@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using System.Net;
 using System.Text.RegularExpressions;
 using Plumbmark.Store;
@@ -43,16 +42,16 @@ public static partial class ServerKills
         string? pending = null;
         for (var kill = 0; kill < kills; kill++)
         {
-            var (process, address) = await Start(binary, folder);
-            using (process)
-            using (var client = new HttpClient(new SocketsHttpHandler { AllowAutoRedirect = false }) { BaseAddress = new Uri(address) })
+            using (var app = await Served.Start(binary, folder))
+            using (var client = new HttpClient(new SocketsHttpHandler { AllowAutoRedirect = false }) { BaseAddress = new Uri(app.Address) })
             {
+                await DrawPoints(client);
                 var token = WebUtility.HtmlDecode(Token().Match(await client.GetStringAsync("/cars/2/points")).Groups[1].Value);
                 var killer = Task.Run(async () =>
                 {
                     await Task.Delay(random.Next(100, 700));
-                    process.Kill();
-                    await process.WaitForExitAsync();
+                    app.Process.Kill();
+                    await app.Process.WaitForExitAsync();
                 });
                 while (true)
                 {
@@ -84,42 +83,6 @@ public static partial class ServerKills
         using var journals = Journals.Open(folder.Journal);
         var kept = journals.Car(2)!.File.Readings.Select(r => r.Note).OfType<string>().ToList();
         return new Outcome(kills, acknowledged.Count, again, acknowledged.Except(kept).Count(), kept.Count - kept.Distinct().Count());
-    }
-
-    private static async Task<(Process Process, string Address)> Start(string binary, Folder folder)
-    {
-        var start = new ProcessStartInfo("dotnet")
-        {
-            UseShellExecute = false,
-            RedirectStandardOutput = true,
-            RedirectStandardError = true,
-        };
-        start.Environment["XDG_DATA_HOME"] = folder.Path;
-        foreach (var argument in (string[])["exec", binary, "serve", "--data", folder.Journal, "--port", "0"])
-        {
-            start.ArgumentList.Add(argument);
-        }
-
-        var process = Process.Start(start)!;
-        _ = process.StandardError.ReadToEndAsync();
-        while (await process.StandardOutput.ReadLineAsync() is { } line)
-        {
-            if (line.Split(' ').FirstOrDefault(w => w.StartsWith("http://", StringComparison.Ordinal)) is { } address)
-            {
-                var client = new HttpClient(new SocketsHttpHandler { AllowAutoRedirect = false, UseCookies = true })
-                {
-                    BaseAddress = new Uri(address),
-                };
-                using (client)
-                {
-                    await DrawPoints(client);
-                }
-
-                return (process, address);
-            }
-        }
-
-        throw new InvalidOperationException("The program did not start.");
     }
 
     private static async Task DrawPoints(HttpClient client)

@@ -25,7 +25,13 @@ public sealed record Extract(string Word, string Meaning, string Ending, string 
         new("points", "where the points are, as CSV", "csv", Csv, (car, answer) => ResultTables.Points(car, answer).Csv()),
         new("pairs", "left against right, as CSV", "csv", Csv, (_, answer) => ResultTables.Pairs(answer).Csv()),
         new("checks", "every check with its verdict, as CSV", "csv", Csv, (_, answer) => ResultTables.Checks(answer).Csv()),
-        new("workbook", "all of these as XLSX", "xlsx", Xlsx, (car, answer) => Workbook.Write(ResultTables.All(car, answer))),
+        new(
+            "workbook",
+            "readings and results of every room as XLSX",
+            "xlsx",
+            Xlsx,
+            (car, answer) => Workbook.Write(ResultTables.All(car, answer))
+        ),
         new("plan", "the plan view as SVG", "svg", Svg, (car, answer) => SvgWriter.WriteFile(FloorPlanDrawing.Of(car, answer))),
         new("side", "the side view as SVG", "svg", Svg, (car, answer) => SvgWriter.WriteFile(FloorSideDrawing.Of(car, answer))),
         new("dxf", "floor marks and frame as DXF, full size in millimetres", "dxf", "image/vnd.dxf", FrameDxf.Write),

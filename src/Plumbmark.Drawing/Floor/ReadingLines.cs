@@ -9,6 +9,7 @@ internal static class ReadingLines
     // Beyond this many pale lines a drawing only turns grey.
     private const int MostMeasured = 120;
     private const int MostDoubted = 3;
+    private const double LineHeight = 1.2; // of the letters' size
 
     /// <summary>A pale line for each length measured.</summary>
     public static IEnumerable<Shape> Measured(FloorScene scene)
@@ -34,7 +35,7 @@ internal static class ReadingLines
         {
             var reading = suspect.Reading is { } id ? readings.GetValueOrDefault(id) : null;
             var points = reading?.Points.ToList() ?? (suspect.Point is { } point ? [point] : []);
-            var name = suspect.Reading is { } doubted ? $"doubted: {doubted}, measure again" : "doubted";
+            IReadOnlyList<string> name = suspect.Reading is { } doubted ? ["doubted", doubted] : ["doubted"];
             foreach (var shape in Along(scene, points, Palette.Doubted, Palette.DoubtedWord, name, share: 0.36, suspect.Sentence))
             {
                 yield return shape;
@@ -69,7 +70,7 @@ internal static class ReadingLines
             "rise" => "next: rise",
             _ => "measure next",
         };
-        return Along(scene, points, Palette.Next, Palette.NextWord, words, share: 0.58, next.Sentence);
+        return Along(scene, points, Palette.Next, Palette.NextWord, [words], share: 0.58, next.Sentence);
     }
 
     private static IEnumerable<Shape> Along(
@@ -77,7 +78,7 @@ internal static class ReadingLines
         IReadOnlyList<string> points,
         Ink ink,
         Lettering lettering,
-        string words,
+        IReadOnlyList<string> words,
         double share,
         string title
     )
@@ -88,11 +89,8 @@ internal static class ReadingLines
         {
             var towardsMiddle = spots[0].X < scene.Options.Width / 2 ? 1 : -1;
             group.Add(new Shape.Circle(spots[0], 12, ink));
-            group.AddRange(
-                Plate.Behind(
-                    new Shape.Words(spots[0].Moved(towardsMiddle * 16, 4), words, lettering, towardsMiddle > 0 ? Anchor.Start : Anchor.End)
-                )
-            );
+            var anchor = towardsMiddle > 0 ? Anchor.Start : Anchor.End;
+            group.AddRange(Lines(spots[0].Moved(towardsMiddle * 16, 4), words, lettering, anchor, scene.Options.Width));
         }
         else if (spots.Count >= 2)
         {
@@ -104,10 +102,47 @@ internal static class ReadingLines
                 group.Add(new Shape.Circle(spots[0], 12, ink));
             }
 
-            var at = new Spot(from.X + ((to.X - from.X) * share), from.Y + ((to.Y - from.Y) * share) + 4);
-            group.AddRange(Plate.Behind(Plate.Inside(new Shape.Words(at, words, lettering, Anchor.Middle), scene.Options.Width)));
+            group.AddRange(Lines(Clear(scene, from, to, words, lettering, share), words, lettering, Anchor.Middle, scene.Options.Width));
         }
 
         return group.Count == 0 ? [] : [new Shape.Group(ink.Name, title, group)];
+    }
+
+    private static IEnumerable<Shape> Lines(Spot at, IReadOnlyList<string> words, Lettering lettering, Anchor anchor, double width)
+    {
+        for (var i = 0; i < words.Count; i++)
+        {
+            var line = new Shape.Words(
+                at.Moved(0, (i - ((words.Count - 1) / 2.0)) * lettering.Size * LineHeight),
+                words[i],
+                lettering,
+                anchor
+            );
+            foreach (var shape in Plate.Behind(Plate.Inside(line, width)))
+            {
+                yield return shape;
+            }
+        }
+    }
+
+    /// <summary>Where along a line the words hide no point: the wanted place, or the nearest to it that is as free as any.</summary>
+    private static Spot Clear(FloorScene scene, Spot from, Spot to, IReadOnlyList<string> words, Lettering lettering, double wanted)
+    {
+        const int Places = 13; // every twentieth of the middle six tenths
+        const double Mark = 9; // a point's mark
+        var half = words.Max(w => Plate.WidthOf(w, lettering)) / 2;
+        var tall = words.Count * lettering.Size * LineHeight / 2;
+        Spot At(double share) => new(from.X + ((to.X - from.X) * share), from.Y + ((to.Y - from.Y) * share) + 4);
+        int Hidden(Spot at) =>
+            scene
+                .Seen.Select(scene.Figure.Drawn)
+                .Count(p => Math.Abs(p.X - at.X) < half + Mark && Math.Abs(p.Y - (at.Y - 4)) < tall + Mark);
+        return Enumerable
+            .Range(0, Places)
+            .Select(i => 0.2 + (0.05 * i))
+            .OrderBy(share => Hidden(At(share)))
+            .ThenBy(share => Math.Abs(share - wanted))
+            .Select(At)
+            .First();
     }
 }

@@ -1,5 +1,6 @@
 using Plumbmark.Drawing.Floor;
 using Plumbmark.Drawing.Pictures;
+using Plumbmark.Engine;
 using Plumbmark.Engine.Linkage;
 using Plumbmark.Inspection.Road;
 

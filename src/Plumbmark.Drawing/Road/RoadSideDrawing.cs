@@ -1,4 +1,5 @@
 using Plumbmark.Drawing.Pictures;
+using Plumbmark.Engine;
 using Plumbmark.Engine.Linkage;
 using Plumbmark.Inspection.Road;
 

@@ -11,7 +11,8 @@ namespace Plumbmark.Drawing.Sheets;
 /// <summary>A form to fill in with a pencil beside the frame: in walking order, with the drawing, and boxes for whole inches and fractions.</summary>
 public static class BlankForm
 {
-    private const double BoxHeight = 17;
+    // A pencil in a cold hand writes about 6 mm high (common practice, no source).
+    private const double BoxHeight = 18;
     private const int EmptyLines = 6;
     private const int MostRowsDown = 10;
 
@@ -19,8 +20,12 @@ public static class BlankForm
     /// <param name="car">The car whose points are to be measured.</param>
     /// <param name="round">What to measure, in walking order; the numbers are those of the screen for typing the form in.</param>
     /// <param name="options">Paper, date, version.</param>
-    public static byte[] Pdf(CarFile car, IReadOnlyList<RoundLine> round, SheetOptions options) =>
-        new SheetDocument("Measuring form", SheetWords.SubjectOf(car, options), options, [.. Blocks(car, round)]).Pdf();
+    /// <param name="number">What the screen for typing the form in knows it by; null when it is not to be typed in there.</param>
+    public static byte[] Pdf(CarFile car, IReadOnlyList<RoundLine> round, SheetOptions options, string? number = null)
+    {
+        var title = number is null ? "Measuring form" : $"Measuring form {number}";
+        return new SheetDocument(title, SheetWords.SubjectOf(car, options), options, [.. Blocks(car, round)]).Pdf();
+    }
 
     private static IEnumerable<Block> Blocks(CarFile car, IReadOnlyList<RoundLine> round)
     {
@@ -47,6 +52,12 @@ public static class BlankForm
         );
         yield return new SpaceBlock(4);
         yield return new ColumnsBlock([new PictureBlock(plan, 330)], [.. Instructions(car)], 0.45);
+        yield return new SpaceBlock(5);
+        if (round.Count == 0)
+        {
+            yield return new TextBlock("Nothing is left to ask for. What you measure all the same goes below.", PageType.Strong);
+        }
+
         foreach (var group in round.GroupBy(l => l.Kind).OrderBy(g => g.Key))
         {
             yield return TextBlock.Heading(Heading(group.Key, car.Units));
@@ -61,9 +72,9 @@ public static class BlankForm
     private static IEnumerable<Block> Instructions(CarFile car)
     {
         yield return new TableBlock(
-            [new("Measured by", 1.4), new("On", 1), new("Tape, its class", 1.2)],
+            [new("Measured by", 1.2), new("On", 0.8), new("Tape, its class", 1.2), new("Heights with", 1)],
             [
-                [Boxed(""), Boxed(""), Boxed("")],
+                [Boxed(""), Boxed(""), Boxed(""), Boxed("")],
             ],
             isBox: true
         );
@@ -72,8 +83,11 @@ public static class BlankForm
             "Left and right are the car's own, seen from the driver's seat.",
             "Drop every point first: a fine cross on paper, the string at the hole's centre. Lift the line off and hang it again for each further drop.",
             car.Units == LengthUnit.Inch
-                ? "Write the fraction as you read it: 5 over 16. If the tape does not start at its zero, write where it starts; do not subtract."
-                : "Write millimetres. If the tape does not start at its zero, write where it starts; do not subtract.",
+                ? "Write the fraction as you read it: 5 over 16. A number below the line is a minus: write the minus."
+                : "Write millimetres as you read them. A height below the line is a minus: write the minus.",
+            $"Zero: a hook gets bent. Hold the tape's {(car.Units == LengthUnit.Inch ? "10 in" : "100 mm")} line on the cross, write that under \"Tape starts at\", "
+                + "and do not subtract. Leave that box empty only if the tape's own zero lay on the cross.",
+            "Height line: one line for all heights, level all round. Check it again at the first point when you are done.",
             "A line you cannot reach: strike it out. Nothing is better than a guess.",
             .. Cautions.Form,
         ];

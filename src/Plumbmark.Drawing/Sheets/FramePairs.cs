@@ -27,11 +27,11 @@ internal static class FramePairs
         );
         TableColumn[] columns =
         [
-            new("Pair", 1.1),
-            new("Middle off the centre line", 1.5),
-            new("One ahead of the other", 1.5),
-            new("Width", 1.3),
-            new("Height, side to side", 1.5),
+            new("Pair", 0.75),
+            new("Middle off the centre line", 1.75),
+            new("Which side is ahead", 1.75),
+            new("Width", 0.9),
+            new("Which side is higher", 1.75),
         ];
         yield return new TableBlock(columns, [.. answer.Pairs.Select(p => Row(display, answer, p))]);
     }
@@ -65,15 +65,15 @@ internal static class FramePairs
         [
             new TableCell($"{pair.Left} – {pair.Right}", PageType.CellStrong),
             Cell(display, pair.SideShiftMetres, pair.USideShiftMetres, For("sideShift"), "left", "right", inPlan),
-            Cell(display, pair.StaggerMetres, pair.UStaggerMetres, For("stagger"), "left ahead", "right ahead", inPlan),
+            Cell(display, pair.StaggerMetres, pair.UStaggerMetres, For("stagger"), "left", "right", inPlan),
             Cell(display, pair.WidthMetres, pair.UWidthMetres, For("width"), "", "", inPlan),
             Cell(
                 display,
-                pair.HeightDifferenceMetres,
-                pair.UHeightDifferenceMetres,
+                pair.LevelledHeightDifferenceMetres ?? pair.HeightDifferenceMetres,
+                pair.ULevelledHeightDifferenceMetres ?? pair.UHeightDifferenceMetres,
                 For("heightDifference"),
-                "left high",
-                "right high",
+                "left",
+                "right",
                 inHeight
             ),
         ];

@@ -9,13 +9,11 @@ namespace Plumbmark.Drawing.Sheets;
 /// <summary>Every reading as it was written down, in as many columns as fit; doubted ones are marked, those taken back are told with the reason.</summary>
 internal static class FrameReadings
 {
-    private const int MostAcross = 4;
+    private const int MostAcross = 6;
     private const int MostRowsDown = 45;
 
-    // A little less than the narrower paper gives.
-    private const double TextWidth = 520;
-
-    public static IEnumerable<Block> Blocks(CarFile car, FloorAnswer answer)
+    /// <summary>The readings in as many columns as this much width allows.</summary>
+    public static IEnumerable<Block> Blocks(CarFile car, FloorAnswer answer, double width)
     {
         var standing = car.StandingReadings.ToList();
         if (standing.Count == 0)
@@ -34,7 +32,7 @@ internal static class FrameReadings
         var taped = standing.Where(r => r is not Reading.Drop).ToList();
         if (taped.Count > 0)
         {
-            yield return Table(taped, doubted);
+            yield return Table(taped, doubted, width);
         }
 
         var drops = standing.Where(r => r is Reading.Drop).ToList();
@@ -45,7 +43,7 @@ internal static class FrameReadings
                 PageType.Small,
                 staysWithNext: true
             );
-            yield return Table(drops, doubted);
+            yield return Table(drops, doubted, width);
         }
 
         foreach (var block in TakenBack(car))
@@ -54,10 +52,10 @@ internal static class FrameReadings
         }
     }
 
-    private static TableBlock Table(List<Reading> readings, HashSet<string> doubted)
+    private static TableBlock Table(List<Reading> readings, HashSet<string> doubted, double width)
     {
         var shares = NaturalWidths(readings);
-        var across = Math.Clamp((int)(TextWidth / shares.Sum()), 1, MostAcross);
+        var across = Math.Clamp((int)(width / shares.Sum()), 1, MostAcross);
         var columns = Enumerable
             .Range(0, across)
             .SelectMany(_ => new TableColumn[] { new("Id", shares[0]), new("What", shares[1]), new("Read", shares[2]) });

@@ -8,100 +8,127 @@ namespace Plumbmark.Drawing.Sheets;
 /// <summary>The frame on paper: drawing, answer with reasons, pairs with verdicts, what is not known, readings, cautions.</summary>
 public static class FrameSheet
 {
-    // On the first page the lists are short; what does not fit there is told in full further on.
-    private const int MostBesideTheDrawing = 4;
-
     // Beyond this the drawing takes a page of its own and one page is out of reach.
     private const int MostPointsBeside = 40;
 
     // Picture units across a column of the page: more than on a phone, so that the letters come out smaller.
     internal const double PaperWidth = 390;
 
-    // How tall the plan and the side view may be: the first pair that leaves one page wins.
-    private static readonly (double Plan, double Side)[] s_roominess = [(520, 140), (450, 115), (390, 95), (340, 80), (300, 65), (270, 50)];
+    // How tall the plan and the side view may be, how many of each list stand beside them, and how large it is printed: the first that leaves one page wins.
+    private static readonly Room[] s_rooms =
+    [
+        new(520, 140, 4, 1, 0.46),
+        new(450, 115, 4, 1, 0.46),
+        new(390, 95, 4, 1, 0.46),
+        new(340, 80, 4, 1, 0.46),
+        new(300, 65, 4, 1, 0.46),
+        new(270, 50, 4, 1, 0.46),
+        new(340, 70, 4, 0.9, 0.42),
+        new(300, 60, 3, 0.9, 0.4),
+        new(340, 60, 3, 0.82, 0.4),
+        new(300, 55, 3, 0.82, 0.38),
+        new(270, 45, 2, 0.82, 0.36),
+        new(270, 45, 1, 0.82, 0.4),
+        new(300, 0, 2, 0.82, 0.36),
+        new(270, 45, 2, 0.78, 0.34),
+        new(270, 0, 2, 0.78, 0.34),
+        new(240, 0, 1, 0.78, 0.34),
+        new(260, 0, 1, 0.75, 0.34),
+    ];
 
-    /// <summary>The sheet as PDF: on one page when the drawing can be made to leave room for the rest.</summary>
+    /// <summary>The sheet as PDF: on one page when drawing, lists and lettering can be made to leave room for the rest.</summary>
     public static byte[] Pdf(CarFile car, FloorAnswer answer, SheetOptions options)
     {
-        var tries = car.Frame.Points.Count <= MostPointsBeside ? s_roominess : s_roominess[..1];
-        var documents = tries.Select(room => Document(car, answer, options, room));
-        return (documents.FirstOrDefault(d => d.PageCount == 1) ?? documents.First()).Pdf();
+        var tries = car.Frame.Points.Count <= MostPointsBeside ? s_rooms : s_rooms[..1];
+        SheetDocument? shortest = null;
+        foreach (var document in tries.Select(room => Document(car, answer, options, room)))
+        {
+            if (shortest is null || document.PageCount < shortest.PageCount)
+            {
+                shortest = document;
+            }
+
+            if (shortest.PageCount == 1)
+            {
+                break;
+            }
+        }
+
+        return shortest!.Pdf();
     }
 
-    private static SheetDocument Document(CarFile car, FloorAnswer answer, SheetOptions options, (double Plan, double Side) room) =>
-        new("Frame sheet", SheetWords.SubjectOf(car, options), options, [.. Blocks(car, answer, room)]);
+    private static SheetDocument Document(CarFile car, FloorAnswer answer, SheetOptions options, Room room) =>
+        new(
+            "Frame sheet",
+            SheetWords.SubjectOf(car, options),
+            options,
+            [.. Blocks(car, answer, room, PageFrame.Of(options.Paper).Printed(room.Scale).TextWidth)]
+        )
+        {
+            Scale = room.Scale,
+        };
 
-    private static IEnumerable<Block> Blocks(CarFile car, FloorAnswer answer, (double Plan, double Side) room) =>
+    private static IEnumerable<Block> Blocks(CarFile car, FloorAnswer answer, Room room, double width) =>
         [
             new VerdictBlock(answer.Overall.Verdict, answer.Overall.Headline),
             .. Front(car, answer, room),
             .. FramePairs.Blocks(car, answer),
             .. FrameChecks.Blocks(car, answer),
-            .. FullLists(answer),
-            .. FrameReadings.Blocks(car, answer),
+            .. FullLists(answer, room.Most),
+            .. FrameReadings.Blocks(car, answer, width),
             .. SheetWords.CautionBlocks(Cautions.Frame),
         ];
 
-    private static IEnumerable<Block> Front(CarFile car, FloorAnswer answer, (double Plan, double Side) room)
+    private static IEnumerable<Block> Front(CarFile car, FloorAnswer answer, Room room)
     {
         if (car.Frame.Points.Count > MostPointsBeside)
         {
             var large = FloorPlanDrawing.Of(car, answer, new FloorDrawingOptions(Width: 600, TallestFrame: 560));
-            return [.. Beside(answer), new PictureBlock(large, 560), .. Heights(car, answer, 600, room.Side)];
+            return [.. Beside(answer, room.Most), new PictureBlock(large, 560), .. Heights(car, answer, 600, room.Side)];
         }
 
         var plan = FloorPlanDrawing.Of(car, answer, new FloorDrawingOptions(Width: PaperWidth, TallestFrame: room.Plan));
-        return [new ColumnsBlock([new PictureBlock(plan, 420)], [.. Beside(answer), .. Heights(car, answer, PaperWidth, room.Side)], 0.46)];
+        IReadOnlyList<Block> left = [new PictureBlock(plan, 420)];
+        IReadOnlyList<Block> right = [.. Beside(answer, room.Most)];
+        IReadOnlyList<Block> heights = [.. Heights(car, answer, PaperWidth, room.Side)];
+        // The heights go below whichever column is shorter.
+        var width = PageFrame.Of(Paper.A4).Printed(room.Scale).TextWidth;
+        var isRightShorter = right.Sum(b => b.Height(width * (1 - room.LeftShare))) < left.Sum(b => b.Height(width * room.LeftShare));
+        return isRightShorter
+            ? [new ColumnsBlock(left, [.. right, .. heights], room.LeftShare, isCuttable: true)]
+            : [new ColumnsBlock([.. left, .. heights], right, room.LeftShare, isCuttable: true)];
     }
 
-    private static IEnumerable<Block> Beside(FloorAnswer answer)
+    private static IEnumerable<Block> Beside(FloorAnswer answer, int most)
     {
         // What is doubted is told once, under its own heading, though it may be a reason and the next reading as well.
         var doubted = answer.Suspects.Select(s => s.Sentence).Distinct(StringComparer.Ordinal).ToList();
-        foreach (var block in List("Why", answer.Overall.Why.Except(doubted, StringComparer.Ordinal), MostBesideTheDrawing + 2))
-        {
-            yield return block;
-        }
-
-        foreach (var block in List("Doubted readings", doubted, MostBesideTheDrawing))
-        {
-            yield return block;
-        }
-
-        foreach (var block in List("What is not known", Unknown(answer), MostBesideTheDrawing))
-        {
-            yield return block;
-        }
-
-        foreach (
-            var block in List(
-                "Measure next",
-                answer.Next.Select(n => n.Sentence).Except(doubted, StringComparer.Ordinal),
-                MostBesideTheDrawing
-            )
-        )
-        {
-            yield return block;
-        }
+        return
+        [
+            .. List("Why", answer.Overall.Why.Except(doubted, StringComparer.Ordinal), most + 2),
+            .. doubted.Count <= most ? List("Doubted readings", doubted, most) : [],
+            .. Unknown(answer).Count() <= most ? List("What is not known", Unknown(answer), most) : [],
+            .. List("Measure next", answer.Next.Select(n => n.Sentence).Except(doubted, StringComparer.Ordinal), most),
+        ];
     }
 
     private static IEnumerable<string> Unknown(FloorAnswer answer) =>
         answer.Overall.Floating.Select(f => f.Sentence).Concat(BlindSpotWords.Of(answer.BlindSpots));
 
-    /// <summary>The lists that were cut short beside the drawing, in full.</summary>
-    private static IEnumerable<Block> FullLists(FloorAnswer answer)
+    /// <summary>The lists that are too long to stand beside the drawing: what is not known is never cut short.</summary>
+    private static IEnumerable<Block> FullLists(FloorAnswer answer, int most)
     {
-        if (Unknown(answer).Count() > MostBesideTheDrawing)
+        if (Unknown(answer).Count() > most)
         {
-            foreach (var block in List("What is not known, in full", Unknown(answer), int.MaxValue))
+            foreach (var block in List("What is not known", Unknown(answer), int.MaxValue))
             {
                 yield return block;
             }
         }
 
-        if (answer.Suspects.Count > MostBesideTheDrawing)
+        if (answer.Suspects.Count > most)
         {
-            foreach (var block in List("Doubted readings, in full", answer.Suspects.Select(s => s.Sentence), int.MaxValue))
+            foreach (var block in List("Doubted readings", answer.Suspects.Select(s => s.Sentence), int.MaxValue))
             {
                 yield return block;
             }
@@ -131,7 +158,7 @@ public static class FrameSheet
     }
 
     private static IEnumerable<Block> Heights(CarFile car, FloorAnswer answer, double width, double tallest) =>
-        answer.Points.Any(p => p.ZMetres is not null)
+        tallest > 0 && answer.Points.Any(p => p.ZMetres is not null)
             ?
             [
                 TextBlock.Heading("Heights"),
@@ -141,4 +168,12 @@ public static class FrameSheet
                 ),
             ]
             : [];
+
+    /// <summary>How much room the parts of the sheet are given.</summary>
+    /// <param name="Plan">How tall the plan may be, picture units.</param>
+    /// <param name="Side">How tall the side view may be, picture units; 0 leaves it out, the table has its numbers.</param>
+    /// <param name="Most">How many of each list stand beside the drawing; the rest is told in full further on.</param>
+    /// <param name="Scale">How large everything is printed.</param>
+    /// <param name="LeftShare">The part of the width that the drawing takes.</param>
+    private sealed record Room(double Plan, double Side, int Most, double Scale, double LeftShare);
 }

@@ -50,5 +50,6 @@ internal static class SheetWords
         var half = (blocks.Count + 1) / 2;
         yield return TextBlock.Heading("Before you rely on this");
         yield return new ColumnsBlock([.. blocks.Take(half)], [.. blocks.Skip(half)], 0.5);
+        yield return new SpaceBlock(5);
     }
 }

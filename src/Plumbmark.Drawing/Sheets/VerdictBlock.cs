@@ -11,6 +11,8 @@ internal sealed class VerdictBlock(Verdict verdict, string headline) : Block
     private const double MarkRoom = 24;
     private const double Above = 6;
 
+    public override IEnumerable<string> Texts => [headline];
+
     public override double Height(double width) => Above + Math.Max(26, (Lines(width).Count * PageType.Body.Leading()) + 6) + 6;
 
     public override void Draw(SKCanvas canvas, double x, double y, double width)

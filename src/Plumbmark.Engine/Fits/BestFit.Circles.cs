@@ -40,7 +40,7 @@ public static partial class BestFit
 
     /// <summary>A circle through at least three points of space that do not lie on one line.</summary>
     /// <param name="points">Metres.</param>
-    public static FitOutcome<Circle3Fit> Circle3(ReadOnlySpan<Point3> points)
+    public static FitOutcome<Circle3Fit> Circle3(ReadOnlySpan<Vector3> points)
     {
         var cloud = Cloud3.Make<Circle3Fit>(points, 3, mayBeCollinear: false, out var refusal);
         if (cloud is null)
@@ -92,13 +92,13 @@ public static partial class BestFit
         return best;
     }
 
-    internal static Point2[] Flatten(Point3[] points, Point3 normal)
+    internal static Point2[] Flatten(Vector3[] points, Vector3 normal)
     {
         var (e1, e2) = normal.SquareDirections();
-        return Array.ConvertAll(points, p => new Point2(p.Dot(e1), p.Dot(e2)));
+        return Array.ConvertAll(points, p => new Point2(Vector3.Dot(p, e1), Vector3.Dot(p, e2)));
     }
 
-    internal static Point3 Lift(Point2 place, Point3 normal)
+    internal static Vector3 Lift(Point2 place, Vector3 normal)
     {
         var (e1, e2) = normal.SquareDirections();
         return (place.X * e1) + (place.Y * e2);

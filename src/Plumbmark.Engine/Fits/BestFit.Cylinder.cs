@@ -14,7 +14,7 @@ public static partial class BestFit
     /// One ring of points leaves the tilt of the axis free and is refused.
     /// </remarks>
     /// <param name="points">Metres.</param>
-    public static FitOutcome<CylinderFit> Cylinder(ReadOnlySpan<Point3> points)
+    public static FitOutcome<CylinderFit> Cylinder(ReadOnlySpan<Vector3> points)
     {
         var cloud = Cloud3.Make<CylinderFit>(points, 5, mayBeCollinear: false, out var refusal);
         if (cloud is null)
@@ -41,7 +41,13 @@ public static partial class BestFit
             : Fitted(points, cloud, best, bestCofactor, steps);
     }
 
-    private static FitOutcome<CylinderFit> Fitted(ReadOnlySpan<Point3> points, Cloud3 cloud, Cylinder scaled, double[,] cofactor, int steps)
+    private static FitOutcome<CylinderFit> Fitted(
+        ReadOnlySpan<Vector3> points,
+        Cloud3 cloud,
+        Cylinder scaled,
+        double[,] cofactor,
+        int steps
+    )
     {
         var axis = new Line3(cloud.Centre + (cloud.Size * scaled.Axis.Point), scaled.Axis.Direction);
         var cylinder = new Cylinder(axis, cloud.Size * Math.Abs(scaled.RadiusMetres));
@@ -66,14 +72,14 @@ public static partial class BestFit
 
     private static IEnumerable<Cylinder> StartingCylinders(Cloud3 cloud)
     {
-        var directions = new List<Point3>(cloud.Directions);
+        var directions = new List<Vector3>(cloud.Directions);
         var golden = Math.PI * (3 - Math.Sqrt(5));
         for (var k = 0; k < DirectionsTried; k++)
         {
             // Fibonacci's spiral over the half sphere: equal areas, so no direction is favoured.
             var z = (k + 0.5) / DirectionsTried;
             var across = Math.Sqrt(1 - (z * z));
-            directions.Add(new Point3(across * Math.Cos(golden * k), across * Math.Sin(golden * k), z));
+            directions.Add(new Vector3(across * Math.Cos(golden * k), across * Math.Sin(golden * k), z));
         }
 
         return directions

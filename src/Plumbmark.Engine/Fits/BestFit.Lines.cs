@@ -42,7 +42,7 @@ public static partial class BestFit
 
     /// <summary>A line through at least two points of space.</summary>
     /// <param name="points">Metres.</param>
-    public static FitOutcome<Line3Fit> Line3(ReadOnlySpan<Point3> points)
+    public static FitOutcome<Line3Fit> Line3(ReadOnlySpan<Vector3> points)
     {
         var cloud = Cloud3.Make<Line3Fit>(points, 2, mayBeCollinear: true, out var refusal);
         if (cloud is null)
@@ -67,7 +67,7 @@ public static partial class BestFit
 
     /// <summary>A plane through at least three points that do not lie on one line.</summary>
     /// <param name="points">Metres.</param>
-    public static FitOutcome<PlaneFit> Plane(ReadOnlySpan<Point3> points)
+    public static FitOutcome<PlaneFit> Plane(ReadOnlySpan<Vector3> points)
     {
         var cloud = Cloud3.Make<PlaneFit>(points, 3, mayBeCollinear: false, out var refusal);
         if (cloud is null)
@@ -92,7 +92,7 @@ public static partial class BestFit
     }
 
     /// <summary>The one of two opposite directions whose largest component is positive.</summary>
-    internal static Point3 Upward(Point3 direction)
+    internal static Vector3 Upward(Vector3 direction)
     {
         var (x, y, z) = (Math.Abs(direction.X), Math.Abs(direction.Y), Math.Abs(direction.Z));
         var largest =

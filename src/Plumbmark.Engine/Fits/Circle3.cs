@@ -4,14 +4,14 @@ namespace Plumbmark.Engine.Fits;
 /// <param name="Centre">Centre, metres.</param>
 /// <param name="Normal">Unit direction square to the circle's plane; its sense carries no meaning.</param>
 /// <param name="RadiusMetres">Radius, metres, above zero.</param>
-public sealed record Circle3(Point3 Centre, Point3 Normal, double RadiusMetres)
+public sealed record Circle3(Vector3 Centre, Vector3 Normal, double RadiusMetres)
 {
     /// <summary>Distance of a place from the nearest place of the circle, metres, never negative.</summary>
-    public double Distance(Point3 place)
+    public double Distance(Vector3 place)
     {
         var q = place - Centre;
-        var height = q.Dot(Normal);
-        var inPlane = Normal.Cross(q).Norm - RadiusMetres;
+        var height = Vector3.Dot(q, Normal);
+        var inPlane = Vector3.Cross(Normal, q).Norm - RadiusMetres;
         return Math.Sqrt((height * height) + (inPlane * inPlane));
     }
 }

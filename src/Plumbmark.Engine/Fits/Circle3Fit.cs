@@ -8,4 +8,4 @@ namespace Plumbmark.Engine.Fits;
 /// <param name="Cofactor">Unknowns: centre along First, Second and the normal (metres), rise of the plane along First and Second (radians),
 /// radius (metres).</param>
 /// <param name="Steps">Steps of the search.</param>
-public sealed record Circle3Fit(Circle3 Circle, Point3 First, Point3 Second, FitResiduals Residuals, FitCofactor Cofactor, int Steps);
+public sealed record Circle3Fit(Circle3 Circle, Vector3 First, Vector3 Second, FitResiduals Residuals, FitCofactor Cofactor, int Steps);

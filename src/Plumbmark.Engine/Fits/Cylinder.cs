@@ -6,5 +6,5 @@ namespace Plumbmark.Engine.Fits;
 public sealed record Cylinder(Line3 Axis, double RadiusMetres)
 {
     /// <summary>Distance of a place from the surface, metres, positive outside.</summary>
-    public double Distance(Point3 place) => Axis.Distance(place) - RadiusMetres;
+    public double Distance(Vector3 place) => Axis.Distance(place) - RadiusMetres;
 }

@@ -8,7 +8,7 @@ namespace Plumbmark.Engine.Fits;
 /// <param name="Cofactor">Unknowns: axis point along First and Second (metres), tilt of the axis towards First and Second (radians),
 /// radius (metres).</param>
 /// <param name="Steps">Steps of the search.</param>
-public sealed record CylinderFit(Cylinder Cylinder, Point3 First, Point3 Second, FitResiduals Residuals, FitCofactor Cofactor, int Steps)
+public sealed record CylinderFit(Cylinder Cylinder, Vector3 First, Vector3 Second, FitResiduals Residuals, FitCofactor Cofactor, int Steps)
 {
     /// <summary>Standard uncertainty of the axis' position at a station, in any one direction square to it, metres (the larger of the two).</summary>
     /// <param name="stationMetres">Distance along the axis from its point, metres.</param>

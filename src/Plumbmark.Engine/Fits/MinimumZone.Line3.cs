@@ -15,7 +15,7 @@ public static partial class MinimumZone
     /// planes (Kelley, J. SIAM 8 (1960) 703-712): each cut says that one point lies no farther out than t in one direction. Then the direction is turned, and so on until it rests.
     /// </remarks>
     /// <param name="points">Metres.</param>
-    public static FitOutcome<MinimumZoneFit<Line3>> Line3(ReadOnlySpan<Point3> points)
+    public static FitOutcome<MinimumZoneFit<Line3>> Line3(ReadOnlySpan<Vector3> points)
     {
         var cloud = Cloud3.Make<MinimumZoneFit<Line3>>(points, 2, mayBeCollinear: true, out var refusal);
         if (cloud is null)

@@ -7,7 +7,7 @@ public static partial class MinimumZone
 {
     /// <summary>The two parallel planes closest together that hold at least three points between them.</summary>
     /// <param name="points">Metres.</param>
-    public static FitOutcome<MinimumZoneFit<Plane>> Plane(ReadOnlySpan<Point3> points)
+    public static FitOutcome<MinimumZoneFit<Plane>> Plane(ReadOnlySpan<Vector3> points)
     {
         var cloud = Cloud3.Make<MinimumZoneFit<Plane>>(points, 3, mayBeCollinear: false, out var refusal);
         if (cloud is null)
@@ -48,7 +48,7 @@ public static partial class MinimumZone
 
     /// <summary>The two cylinders about one axis closest together that hold at least five points between them.</summary>
     /// <param name="points">Metres.</param>
-    public static FitOutcome<MinimumZoneFit<Cylinder>> Cylinder(ReadOnlySpan<Point3> points)
+    public static FitOutcome<MinimumZoneFit<Cylinder>> Cylinder(ReadOnlySpan<Vector3> points)
     {
         var cloud = Cloud3.Make<MinimumZoneFit<Cylinder>>(points, 5, mayBeCollinear: false, out var refusal);
         if (cloud is null)

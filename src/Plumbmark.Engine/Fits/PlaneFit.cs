@@ -6,7 +6,7 @@ namespace Plumbmark.Engine.Fits;
 /// <param name="Second">Unit direction in the plane square to it.</param>
 /// <param name="Residuals">Heights above the plane.</param>
 /// <param name="Cofactor">Unknowns: shift along the normal at the centroid (metres), rise per unit along First and along Second (radians).</param>
-public sealed record PlaneFit(Plane Plane, Point3 First, Point3 Second, FitResiduals Residuals, FitCofactor Cofactor)
+public sealed record PlaneFit(Plane Plane, Vector3 First, Vector3 Second, FitResiduals Residuals, FitCofactor Cofactor)
 {
     /// <summary>
     /// Standard uncertainty of the plane's own height under a place, metres. A place beyond the points leans on the tilt and is less sure.
@@ -14,9 +14,9 @@ public sealed record PlaneFit(Plane Plane, Point3 First, Point3 Second, FitResid
     /// </summary>
     /// <param name="place">The place, metres.</param>
     /// <param name="sigmaMetres">Standard uncertainty of one measured coordinate, metres.</param>
-    public double UncertaintyUnder(Point3 place, double sigmaMetres)
+    public double UncertaintyUnder(Vector3 place, double sigmaMetres)
     {
         var q = place - Plane.Point;
-        return sigmaMetres * Math.Sqrt(Cofactor.VarianceOf([1, q.Dot(First), q.Dot(Second)]));
+        return sigmaMetres * Math.Sqrt(Cofactor.VarianceOf([1, Vector3.Dot(q, First), Vector3.Dot(q, Second)]));
     }
 }

@@ -46,6 +46,14 @@ public readonly record struct CastorSwing(
     /// </summary>
     public double ByShortForm() => (OutCamberRadians - InCamberRadians) / (OutTurnRadians + InTurnRadians);
 
+    /// <summary>
+    /// King-pin inclination by the mean of both cambers, the usual short form: ((g_out + g_in) / 2 - g_ahead) / (1 - cos f), radians. It takes the tangent of the inclination for the inclination itself
+    /// and the sine of the camber for the camber: high by 0.08 degrees at 8 degrees and by 0.27 at 12.
+    /// </summary>
+    public double KingPinByMean() =>
+        ((0.5 * (OutCamberRadians + InCamberRadians)) - AheadCamberRadians)
+        / (1 - (0.5 * (Math.Cos(OutTurnRadians) + Math.Cos(InTurnRadians))));
+
     private (double Castor, double KingPin, double Right) Line(double turn, double camber)
     {
         var (sine, cosine) = Math.SinCos(turn);

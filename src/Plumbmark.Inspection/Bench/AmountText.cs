@@ -42,7 +42,13 @@ public static partial class AmountText
 
         var minutes = match.Groups["minutes"].Success ? Number(match.Groups["minutes"].Value) : 0;
         var negative = match.Groups["degrees"].Value[0] is '-' or '−';
-        return minutes is not { } m || m >= 60 ? null : new Amount.OfAngle(degrees + ((negative ? -m : m) / 60));
+        if (minutes is not { } m || m >= 60)
+        {
+            return null;
+        }
+
+        // 20' is a third of a degree without end; as many digits as are read back are kept.
+        return new Amount.OfAngle(decimal.Round(degrees + ((negative ? -m : m) / 60), MostDecimals));
     }
 
     /// <summary>A spring rate; null when it is not one.</summary>
@@ -98,6 +104,8 @@ public static partial class AmountText
         )
             ? number
             : null;
+
+    private const int MostDecimals = 9;
 
     private const string Decimal = @"[-−]?(?:[0-9]{1,9}(?:[.,][0-9]{1,9})?|\.[0-9]{1,9})";
 

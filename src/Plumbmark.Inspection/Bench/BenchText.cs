@@ -41,7 +41,8 @@ public sealed class BenchText(LengthUnit units)
                 ? u switch
                 {
                     < 0.1e-3 => Length.FromInches(0.001m),
-                    < 0.6e-3 => Length.FromInches(0.01m),
+                    // Between two parts measured with a rule this still reads as hundredths beside the book's hundredths.
+                    < 1.5e-3 => Length.FromInches(0.01m),
                     _ => Length.FromFraction(0, 1, 32, LengthUnit.Inch),
                 }
                 : u switch

@@ -27,6 +27,12 @@ public sealed record Comparison(
     /// <summary>The part that an out difference between the sides is put down to when it is not this one; null otherwise.</summary>
     public string? PutDownTo { get; init; }
 
+    /// <summary>
+    /// Probability of not being beyond the limit on the side where the deviation reads; null without a limit. Where u is large beside the limit, <see cref="ProbabilityWithin"/> is small for want of knowledge
+    /// alone, and that must call nothing out.
+    /// </summary>
+    internal double? NotBeyond { get; init; }
+
     /// <summary>Compares a deviation with a limit; without one there is no verdict, only the number.</summary>
     internal static Comparison Of(
         ComparedWith against,
@@ -38,17 +44,24 @@ public sealed record Comparison(
         DimensionNature nature
     )
     {
-        double? probability = limit is null ? null : Probability(deviation, u, limit.Si, nature);
-        return new Comparison(against, reference, nominal, deviation, u, limit, probability, probability is { } p ? VerdictOf(p) : null);
+        if (limit is null)
+        {
+            return new Comparison(against, reference, nominal, deviation, u, null, null, null);
+        }
+
+        var (within, beyond) = (Probability(deviation, u, limit.Si, nature), NotBeyondOf(deviation, u, limit.Si, nature));
+        return new Comparison(against, reference, nominal, deviation, u, limit, within, VerdictOf(within, beyond)) { NotBeyond = beyond };
     }
 
-    internal static Verdict VerdictOf(double probabilityWithin) =>
-        DecisionRule.Default.Decide(probabilityWithin) switch
-        {
-            Conformity.Conforms => Floor.Verdict.True,
-            Conformity.DoesNotConform => Floor.Verdict.Out,
-            _ => Floor.Verdict.CannotTellYet,
-        };
+    private static Verdict VerdictOf(double within, double notBeyond) =>
+        DecisionRule.Default.Decide(within) == Conformity.Conforms ? Floor.Verdict.True
+        : DecisionRule.Default.Decide(notBeyond) == Conformity.DoesNotConform ? Floor.Verdict.Out
+        : Floor.Verdict.CannotTellYet;
+
+    private static double NotBeyondOf(double deviation, double u, double limit, DimensionNature nature) =>
+        nature is DimensionNature.Clearance or DimensionNature.Grip
+            ? Probability(deviation, u, limit, nature)
+            : ConformityProbability.AtMost(Math.Abs(deviation), u, limit);
 
     private static double Probability(double deviation, double u, double limit, DimensionNature nature) =>
         nature switch

@@ -1,3 +1,4 @@
+using Plumbmark.Engine;
 using Plumbmark.Engine.Fits;
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Engine.Uncertainty;
@@ -16,7 +17,7 @@ internal static class HeightsReduction
     public static void Add(ReductionWork work, Measure.Heights m)
     {
         var doubt = work.DoubtOf(m);
-        Point3[] face = [.. m.Face.Select(f => At(f.X, f.Y, f.Height))];
+        Vector3[] face = [.. m.Face.Select(f => At(f.X, f.Y, f.Height))];
         var fit = BestFit.Plane(face).FitOrNull;
         if (fit is null)
         {
@@ -64,5 +65,5 @@ internal static class HeightsReduction
         }
     }
 
-    private static Point3 At(Length x, Length y, Length height) => new(x.Metres, y.Metres, height.Metres);
+    private static Vector3 At(Length x, Length y, Length height) => new(x.Metres, y.Metres, height.Metres);
 }

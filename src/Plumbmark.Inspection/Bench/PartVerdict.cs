@@ -30,7 +30,7 @@ internal sealed record PartVerdict(
         var judged = dimensions
             .SelectMany(d => d.Comparisons.Where(c => c.Limit is not null && c.PutDownTo is null).Select(c => (d.Value, Comparison: c)))
             .ToList();
-        var adjusted = HolmStepDown.Adjusted([.. judged.Select(j => j.Comparison.ProbabilityWithin!.Value)]);
+        var adjusted = HolmStepDown.Adjusted([.. judged.Select(j => j.Comparison.NotBeyond!.Value)]);
         List<(DimensionValue, Comparison)> outs = [],
             open = [],
             either = [];

@@ -21,6 +21,9 @@ public sealed record CarFile(LengthUnit Units, CarIdentity Car, IReadOnlyList<To
     /// <summary>How the frame stood when it was measured; null when nothing is told.</summary>
     public LevelSection? Level { get; init; }
 
+    /// <summary>Photos of points and readings; empty when there are none.</summary>
+    public IReadOnlyList<PhotoOf> Photos { get; init; } = [];
+
     /// <summary>What the file calls itself.</summary>
     public const string Format = "plumbmark-car";
 

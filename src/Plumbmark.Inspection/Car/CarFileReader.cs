@@ -55,6 +55,7 @@ public static class CarFileReader
         var level = fields.Group("level") is { } levelFields ? LevelJson.Read(levelFields) : null;
         var parts = fields.Group("parts") is { } partFields ? PartsJson.Read(partFields) : PartsSection.Empty;
         var book = fields.Group("book") is { } bookFields ? BookSectionJson.Read(bookFields) : BookSection.Empty;
+        var photos = fields.List("photos", part => PhotoOfJson.Read(new Fields(part, faults, units)));
         fields.RefuseOthers();
 
         HashSet<string> named = [.. (frame?.Items("points") ?? []).Select(p => p.TextOf("id")).OfType<string>()];
@@ -69,6 +70,7 @@ public static class CarFileReader
             [.. readings.Select(r => r.Value)]
         )
         {
+            Photos = photos,
             Road = road,
             Press = [.. press.Select(j => j.Value)],
             Parts = parts,

@@ -72,6 +72,11 @@ public static class CarFileWriter
             BookSectionJson.Write(json, file.Book);
         }
 
+        if (file.Photos.Count > 0)
+        {
+            json.WriteList("photos", file.Photos, photo => PhotoOfJson.Write(json, photo));
+        }
+
         json.WriteEndObject();
     }
 }

@@ -8,18 +8,6 @@ namespace Plumbmark.Inspection.Exchange;
 /// <summary>The cells of one reading by field, out of the very fields of the car file: whatever a car file holds of a reading, a row holds too.</summary>
 internal static class ReadingCells
 {
-    /// <summary>Fields that hold a person's own words, which a spreadsheet must not take for a formula.</summary>
-    public static readonly IReadOnlySet<string> Texts = new HashSet<string>(StringComparer.Ordinal)
-    {
-        "id",
-        "point",
-        "from",
-        "to",
-        "tool",
-        "note",
-        "withdrawn",
-    };
-
     public static IReadOnlyDictionary<string, string?> Of(Reading reading, LengthUnit units)
     {
         var bytes = new ArrayBufferWriter<byte>();

@@ -16,7 +16,7 @@ public static class ReadingsCsv
         foreach (var reading in car.Readings)
         {
             var cells = ReadingCells.Of(reading, car.Units);
-            CsvText.WriteRow(csv, ColumnMatch.Fields.Select(f => ReadingCells.Texts.Contains(f) ? CsvText.Shielded(cells[f]) : cells[f]));
+            CsvText.WriteRow(csv, ColumnMatch.Fields.Select(f => CsvText.Shielded(cells[f])));
         }
 
         return Encoding.UTF8.GetBytes(csv.ToString());

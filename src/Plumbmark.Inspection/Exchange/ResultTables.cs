@@ -1,15 +1,33 @@
 using Plumbmark.Engine.Lengths;
+using Plumbmark.Inspection.Bench;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor;
+using Plumbmark.Inspection.Road;
 
 namespace Plumbmark.Inspection.Exchange;
 
 /// <summary>Readings and results as tables. Results are in millimetres with standard uncertainties (k = 1), on the car's axes: x forward, y left, z up.</summary>
 public static class ResultTables
 {
-    /// <summary>Every table, in the order a person looks at them.</summary>
-    public static IReadOnlyList<PlainTable> All(CarFile car, FloorAnswer answer) =>
-        [Readings(car, answer), Points(car, answer), Pairs(answer), Checks(answer)];
+    /// <summary>Every table, in the order a person looks at them; those of rooms that hold nothing yet are left out.</summary>
+    public static IReadOnlyList<PlainTable> All(CarFile car, FloorAnswer answer)
+    {
+        IReadOnlyList<PlainTable> frame =
+        [
+            Readings(car, answer),
+            Points(car, answer),
+            Pairs(answer),
+            Checks(answer),
+            AnswerTables.Of(answer),
+        ];
+        IReadOnlyList<PlainTable> others =
+        [
+            PartTables.Parts(BenchInspection.Of(car)),
+            PartTables.Bites(car),
+            RoadTables.Figures(RoadInspection.Of(car)),
+        ];
+        return [.. frame, .. others.Where(t => t.Rows.Count > 0)];
+    }
 
     /// <summary>The readings as written down, and how each fits the rest.</summary>
     public static PlainTable Readings(CarFile car, FloorAnswer answer)

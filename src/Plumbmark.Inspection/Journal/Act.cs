@@ -52,6 +52,14 @@ public abstract record Act
     /// <param name="Reason">Why.</param>
     public sealed record ReadingWithdrawn(string Id, string Reason) : Act;
 
+    /// <summary>A photo of a point or a reading was taken.</summary>
+    /// <param name="Photo">The photo and what it shows; the same one again is not added.</param>
+    public sealed record PhotoTaken(PhotoOf Photo) : Act;
+
+    /// <summary>A photo of a point or a reading was put away. The picture stays beside the journal.</summary>
+    /// <param name="Photo">The photo and what it showed.</param>
+    public sealed record PhotoPutAway(PhotoOf Photo) : Act;
+
     /// <summary>The suspension was described, or described anew: its drawing, the book's angles, the adjusters.</summary>
     /// <param name="Drawing">The section; what was measured (parts off their drawing, wheel readings) has acts of its own and is not taken from here.</param>
     public sealed record RoadDescribed(RoadSection Drawing) : Act;

@@ -65,6 +65,8 @@ public static class ActJson
             Act.LevelRead => "level-read",
             Act.ReadingTaken => "reading-taken",
             Act.ReadingWithdrawn => "reading-withdrawn",
+            Act.PhotoTaken => "photo-taken",
+            Act.PhotoPutAway => "photo-put-away",
             Act.RoadDescribed => "road-described",
             Act.PartFound => "part-found",
             Act.PartTakenBack => "part-taken-back",
@@ -128,6 +130,14 @@ public static class ActJson
             case Act.ReadingWithdrawn a:
                 json.WriteString("id", a.Id);
                 json.WriteString("reason", a.Reason);
+                break;
+            case Act.PhotoTaken a:
+                json.WritePropertyName("photo");
+                PhotoOfJson.Write(json, a.Photo);
+                break;
+            case Act.PhotoPutAway a:
+                json.WritePropertyName("photo");
+                PhotoOfJson.Write(json, a.Photo);
                 break;
             case Act.RoadDescribed a:
                 json.WritePropertyName("road");
@@ -223,6 +233,8 @@ public static class ActJson
             "reading-withdrawn" => fields.RequiredText("id") is { } id && fields.RequiredText("reason") is { } reason
                 ? new Act.ReadingWithdrawn(id, reason)
                 : null,
+            "photo-taken" => fields.Group("photo") is { } f && PhotoOfJson.Read(f) is { } photo ? new Act.PhotoTaken(photo) : null,
+            "photo-put-away" => fields.Group("photo") is { } f && PhotoOfJson.Read(f) is { } photo ? new Act.PhotoPutAway(photo) : null,
             "road-described" => fields.Group("road") is { } f ? new Act.RoadDescribed(RoadJson.Read(f)) : null,
             "part-found" => fields.Group("part") is { } f && PartDeviationJson.Read(f) is { } part ? new Act.PartFound(part) : null,
             "part-taken-back" => fields.RequiredText("id") is { } id && fields.RequiredText("reason") is { } reason

@@ -44,6 +44,11 @@ public static class Fold
             yield return new Act.ReadingTaken(reading);
         }
 
+        foreach (var photo in file.Photos)
+        {
+            yield return new Act.PhotoTaken(photo);
+        }
+
         foreach (
             var act in BenchFold
                 .ActsOf(file.Parts)
@@ -86,6 +91,8 @@ public static class Fold
             {
                 Readings = [.. car.Readings.Select(r => r.Id == a.Id ? r with { Withdrawn = a.Reason } : r)],
             },
+            Act.PhotoTaken a => car.Photos.Contains(a.Photo) ? car : car with { Photos = [.. car.Photos, a.Photo] },
+            Act.PhotoPutAway a => car with { Photos = [.. car.Photos.Where(p => p != a.Photo)] },
             Act.PressJobDescribed or Act.PressJobRemoved or Act.BiteMade or Act.BiteWithdrawn or Act.CrackTested => car with
             {
                 Press = PressJobs.After(car.Press, act),

@@ -18,7 +18,7 @@ public sealed record AimedAngle(FigureKind Kind, double Aim, double? Least, doub
     public Verdict? Verdict =>
         Least is null && Most is null ? null
         : Kind == FigureKind.ToeIn ? (LeftOver == 0 ? Floor.Verdict.True : Floor.Verdict.Out)
-        : RoadFigures.VerdictOf(RoadFigures.Within(Least, Most, After, U)!.Value);
+        : RoadFigures.VerdictOf(RoadFigures.Within(Least, Most, After, U)!.Value, RoadFigures.NotBeyond(Least, Most, After, U)!.Value);
 
     /// <summary>What is left beyond the limits, with its sign; zero within them or without any.</summary>
     public double LeftOver =>

@@ -1,3 +1,4 @@
+using Plumbmark.Engine;
 using Plumbmark.Engine.Linkage;
 
 namespace Plumbmark.Inspection.Road;

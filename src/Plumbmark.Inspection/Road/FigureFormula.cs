@@ -3,13 +3,15 @@ namespace Plumbmark.Inspection.Road;
 /// <summary>How one figure is made from the basic numbers of <see cref="RoadKinematics"/>.</summary>
 /// <param name="Kind">What it is.</param>
 /// <param name="Side">Of which side; null for the car. For the outer wheel's turn: the side of the inner wheel.</param>
-/// <param name="Terms">The basic numbers it needs, each with its share. The figure is their sum, unless it is an angle of a line.</param>
-/// <param name="AcrossTerms">For the angle of a line: the length across it; the figure is then atan2(sum, across). Null for a plain sum.</param>
+/// <param name="Terms">The basic numbers it needs, each with its share. The figure is their sum S, unless it is of a line.</param>
+/// <param name="AcrossTerms">For the angle of a line: the length A across it; the figure is then atan2(S, A). Null for a plain sum.</param>
+/// <param name="TurnTerms">For a place seen along a line turned by the angle t: the figure is then S cos t - A sin t. Null otherwise.</param>
 internal sealed record FigureFormula(
     FigureKind Kind,
     Side? Side,
-    IReadOnlyList<(int Basic, double Share)> Terms,
-    IReadOnlyList<(int Basic, double Share)>? AcrossTerms = null
+    (int Basic, double Share)[] Terms,
+    (int Basic, double Share)[]? AcrossTerms = null,
+    (int Basic, double Share)[]? TurnTerms = null
 )
 {
     /// <summary>Every figure, in the order of an answer.</summary>
@@ -19,7 +21,19 @@ internal sealed record FigureFormula(
     public double Of(ReadOnlySpan<double> basics)
     {
         var sum = Sum(Terms, basics);
-        return AcrossTerms is null ? sum : Math.Atan2(sum, Sum(AcrossTerms, basics));
+        if (AcrossTerms is null)
+        {
+            return sum;
+        }
+
+        var across = Sum(AcrossTerms, basics);
+        if (TurnTerms is null)
+        {
+            return Math.Atan2(sum, across);
+        }
+
+        var (sine, cosine) = Math.SinCos(Sum(TurnTerms, basics));
+        return (cosine * sum) - (sine * across);
     }
 
     /// <summary>Its slope over the parameters.</summary>
@@ -34,15 +48,25 @@ internal sealed record FigureFormula(
             return slope;
         }
 
-        // d atan2(s, a) = (a ds - s da) / (s^2 + a^2)
         var (s, a) = (Sum(Terms, basics), Sum(AcrossTerms, basics));
+        if (TurnTerms is not null)
+        {
+            // d (s cos t - a sin t) = cos t ds - sin t da - (s sin t + a cos t) dt
+            var (sine, cosine) = Math.SinCos(Sum(TurnTerms, basics));
+            Add(Terms, cosine, slopes, slope);
+            Add(AcrossTerms, -sine, slopes, slope);
+            Add(TurnTerms, -((s * sine) + (a * cosine)), slopes, slope);
+            return slope;
+        }
+
+        // d atan2(s, a) = (a ds - s da) / (s^2 + a^2)
         var square = (s * s) + (a * a);
         Add(Terms, a / square, slopes, slope);
         Add(AcrossTerms, -s / square, slopes, slope);
         return slope;
     }
 
-    private static double Sum(IReadOnlyList<(int Basic, double Share)> terms, ReadOnlySpan<double> basics)
+    private static double Sum((int Basic, double Share)[] terms, ReadOnlySpan<double> basics)
     {
         var sum = 0.0;
         foreach (var (basic, share) in terms)
@@ -53,7 +77,7 @@ internal sealed record FigureFormula(
         return sum;
     }
 
-    private static void Add(IReadOnlyList<(int Basic, double Share)> terms, double scale, double[][] slopes, double[] to)
+    private static void Add((int Basic, double Share)[] terms, double scale, double[][] slopes, double[] to)
     {
         foreach (var (basic, share) in terms)
         {
@@ -103,6 +127,15 @@ internal sealed record FigureFormula(
             ),
             new(FigureKind.FrontTrack, null, [L(Basic.WheelOutboard), R(Basic.WheelOutboard)]),
             new(FigureKind.RearTrack, null, [L(Basic.RearOutboard), R(Basic.RearOutboard)]),
+            new(FigureKind.RearOffset, null, [L(Basic.RearOutboard, 0.5), R(Basic.RearOutboard, -0.5)]),
+            // From the front wheels' middle to the rear wheels' middle, seen along the thrust line: CarStance.DogTrackMetres.
+            new(
+                FigureKind.DogTrack,
+                null,
+                [L(Basic.RearOutboard, 0.5), R(Basic.RearOutboard, -0.5), L(Basic.WheelOutboard, -0.5), R(Basic.WheelOutboard, 0.5)],
+                [L(Basic.RearForward, 0.5), R(Basic.RearForward, 0.5), L(Basic.WheelForward, -0.5), R(Basic.WheelForward, -0.5)],
+                [L(Basic.RearToeIn, -0.5), R(Basic.RearToeIn, 0.5)]
+            ),
         ];
     }
 }

@@ -51,6 +51,12 @@ public enum FigureKind
     /// <summary>Rear track.</summary>
     RearTrack,
 
+    /// <summary>How far left of the frame's centre line the middle between the rear wheels lies.</summary>
+    RearOffset,
+
+    /// <summary>Dog-tracking: rolling straight along the thrust line, how far left of the front wheels' tracks the rear ones run, middles compared.</summary>
+    DogTrack,
+
     /// <summary>Ride height, left minus right, front and rear.</summary>
     RideHeightSplit,
 }

@@ -1,3 +1,4 @@
+using Plumbmark.Engine;
 using Plumbmark.Engine.Linkage;
 
 namespace Plumbmark.Inspection.Road;
@@ -54,11 +55,11 @@ internal sealed class FrontTravel
                 .Select(d => d * Math.PI / 180)
                 .Select(t => new TurnPoint(
                     t,
-                    Outer(t, Side.Left, isDrawn: true),
-                    Outer(t, Side.Left, isDrawn: false),
-                    Outer(t, Side.Right, isDrawn: false)
+                    Turned(t, Side.Left, isDrawn: true),
+                    Turned(t, Side.Left, isDrawn: false),
+                    Turned(t, Side.Right, isDrawn: false)
                 ))
-                .Where(t => (t.OuterDrawn ?? t.OuterTurningLeft ?? t.OuterTurningRight) is not null),
+                .Where(t => (t.Drawn ?? t.ToTheLeft ?? t.ToTheRight) is not null),
         ];
 
     /// <summary>One side at ride height for a drawing; null when it does not go together as found.</summary>
@@ -93,14 +94,24 @@ internal sealed class FrontTravel
 
     private CurvePoint PointOf(CornerState state, CornerState ride, double travel)
     {
-        var radius = _model.Section.Front!.LoadedRadius?.Metres;
         var angles = WheelAngles.Of(state);
-        var roll = radius is { } r ? RollGeometry.Of(state, GroundFigures.Of(state, r).Contact).RollCentreAboveRoadMetres : (double?)null;
+        GroundFigures? ground = _model.Section.Front!.LoadedRadius is { } radius ? GroundFigures.Of(state, radius.Metres) : null;
         var moved = state.WheelCentre - ride.WheelCentre;
-        return new(travel, angles.CamberRadians, angles.ToeInRadians, angles.CastorRadians, moved.Y, moved.X, roll);
+        return new(
+            travel,
+            angles.CamberRadians,
+            angles.ToeInRadians,
+            angles.CastorRadians,
+            angles.KingPinRadians,
+            moved.Y,
+            moved.X,
+            ground is { } g ? RollGeometry.Of(state, g.Contact).RollCentreAboveRoadMetres : null,
+            ground?.ScrubRadiusMetres,
+            ground?.TrailMetres
+        );
     }
 
-    private double? Outer(double turn, Side inner, bool isDrawn)
+    private TurnedWheels? Turned(double turn, Side inner, bool isDrawn)
     {
         var (left, right) = (Variation(Side.Left, isDrawn), Variation(Side.Right, isDrawn));
         var axle = _model.Kinematics.AxleOf(left, right);
@@ -111,7 +122,13 @@ internal sealed class FrontTravel
         }
 
         var reach = axle.Solve(lh, rh, input, out var l, out var r);
-        return reach.IsReached ? WheelAngles.Of(inner == Side.Left ? r : l).ToeInRadians : null;
+        if (!reach.IsReached)
+        {
+            return null;
+        }
+
+        var (inside, outside) = inner == Side.Left ? (WheelAngles.Of(l), WheelAngles.Of(r)) : (WheelAngles.Of(r), WheelAngles.Of(l));
+        return new(outside.ToeInRadians, inside.CamberRadians, outside.CamberRadians);
     }
 
     private CornerVariation Variation(Side side, bool isDrawn) =>

@@ -1,3 +1,4 @@
+using Plumbmark.Engine;
 using Plumbmark.Engine.Linkage;
 using Plumbmark.Inspection.Car;
 

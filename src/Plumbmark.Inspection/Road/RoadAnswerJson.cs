@@ -166,7 +166,10 @@ public static class RoadAnswerJson
         json.WriteNumber("castor", point.Castor * Degrees);
         json.WriteNumber("outboard", point.OutboardMetres * Millimetres);
         json.WriteNumber("forward", point.ForwardMetres * Millimetres);
+        json.WriteNumber("kingPin", point.KingPin * Degrees);
         Known(json, "rollCentre", point.RollCentreMetres * Millimetres);
+        Known(json, "scrubRadius", point.ScrubRadiusMetres * Millimetres);
+        Known(json, "trail", point.TrailMetres * Millimetres);
         json.WriteEndObject();
     }
 
@@ -174,9 +177,13 @@ public static class RoadAnswerJson
     {
         json.WriteStartObject();
         json.WriteNumber("inner", turn.Inner * Degrees);
-        Known(json, "outerDrawn", turn.OuterDrawn * Degrees);
-        Known(json, "outerTurningLeft", turn.OuterTurningLeft * Degrees);
-        Known(json, "outerTurningRight", turn.OuterTurningRight * Degrees);
+        foreach (var (name, wheels) in new[] { ("Drawn", turn.Drawn), ("TurningLeft", turn.ToTheLeft), ("TurningRight", turn.ToTheRight) })
+        {
+            Known(json, $"outer{name}", wheels?.OuterTurn * Degrees);
+            Known(json, $"innerCamber{name}", wheels?.InnerCamber * Degrees);
+            Known(json, $"outerCamber{name}", wheels?.OuterCamber * Degrees);
+        }
+
         json.WriteEndObject();
     }
 

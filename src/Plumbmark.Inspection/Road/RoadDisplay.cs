@@ -48,7 +48,8 @@ public sealed record RoadDisplay(LengthUnit Units, Length? Diameter)
     public string Signed(Length length)
     {
         var shown = Show(length.Abs());
-        return length < Length.Zero ? $"−{shown}"
+        return shown == Show(Length.Zero) ? shown
+            : length < Length.Zero ? $"−{shown}"
             : length > Length.Zero ? $"+{shown}"
             : shown;
     }

@@ -78,6 +78,25 @@ internal static class RoadFigures
             _ => null,
         };
 
+    /// <summary>
+    /// Probability of not being beyond the limit on the side where the value reads; null without any. Where u is small beside the limits this is the probability of being within; where it is large, that one is
+    /// small for want of knowledge alone, and that must call nothing out.
+    /// </summary>
+    public static double? NotBeyond(double? least, double? most, double value, double u) =>
+        (least, most) switch
+        {
+            ({ } l, { } m) => value > 0.5 * (l + m)
+                ? ConformityProbability.AtMost(value, u, m)
+                : ConformityProbability.AtLeast(value, u, l),
+            _ => Within(least, most, value, u),
+        };
+
+    /// <summary>The verdict on one value by itself.</summary>
+    public static Verdict VerdictOf(double within, double notBeyond) =>
+        VerdictOf(within) == Verdict.True ? Verdict.True
+        : VerdictOf(notBeyond) == Verdict.Out ? Verdict.Out
+        : Verdict.CannotTellYet;
+
     /// <summary>The verdict on a probability of being within.</summary>
     public static Verdict VerdictOf(double probabilityWithin) =>
         DecisionRule.Default.Decide(probabilityWithin) switch
@@ -106,6 +125,8 @@ internal static class RoadFigures
                 or FigureKind.WheelbaseSplit
                 or FigureKind.FrontTrack
                 or FigureKind.RearTrack
+                or FigureKind.RearOffset
+                or FigureKind.DogTrack
                 or FigureKind.RideHeightSplit
             ? FigureUnit.Length
             : FigureUnit.Angle;

@@ -62,7 +62,14 @@ internal sealed class RoadKinematics
     public double[] Basics(ReadOnlySpan<double> theta, bool withTurns = true)
     {
         var basics = new double[BasicCount];
-        basics.AsSpan().Fill(double.NaN);
+        AddBasics(theta, withTurns, basics);
+        return basics;
+    }
+
+    /// <summary>The same into numbers that are there already: for trials.</summary>
+    public void AddBasics(ReadOnlySpan<double> theta, bool withTurns, Span<double> basics)
+    {
+        basics.Fill(double.NaN);
         if (Front is not null)
         {
             var (left, right) = (CornerOf(Side.Left, theta), CornerOf(Side.Right, theta));
@@ -75,7 +82,6 @@ internal sealed class RoadKinematics
         }
 
         AddRear(theta, basics);
-        return basics;
     }
 
     /// <summary>The slopes of the basic numbers, a row of <see cref="RoadParameters.Count"/> each.</summary>
@@ -157,13 +163,16 @@ internal sealed class RoadKinematics
             return;
         }
 
-        foreach (var (side, wheel) in new[] { (Side.Left, rear.Left), (Side.Right, rear.Right) })
-        {
-            basics[Index(side, Basic.RearCamber)] = wheel.CamberRadians;
-            basics[Index(side, Basic.RearToeIn)] = wheel.ToeInRadians;
-            basics[Index(side, Basic.RearForward)] = wheel.Centre.X;
-            basics[Index(side, Basic.RearOutboard)] = side == Side.Left ? wheel.Centre.Y : -wheel.Centre.Y;
-        }
+        AddWheel(Side.Left, rear.Left, basics);
+        AddWheel(Side.Right, rear.Right, basics);
+    }
+
+    private static void AddWheel(Side side, in WheelStance wheel, Span<double> basics)
+    {
+        basics[Index(side, Basic.RearCamber)] = wheel.CamberRadians;
+        basics[Index(side, Basic.RearToeIn)] = wheel.ToeInRadians;
+        basics[Index(side, Basic.RearForward)] = wheel.Centre.X;
+        basics[Index(side, Basic.RearOutboard)] = side == Side.Left ? wheel.Centre.Y : -wheel.Centre.Y;
     }
 
     private void AddCornerSlopes(Side side, CornerVariation variation, double[][] slopes)

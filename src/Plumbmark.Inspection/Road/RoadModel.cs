@@ -44,6 +44,7 @@ internal sealed class RoadModel
 
         var rear = RearOfModel.Of(section.Rear, places, deviations, remarks);
         deviations.Take(section.Parts.Where(p => p.Withdrawn is null));
+        deviations.Take(PartsOfBench.Of(car, section, RoadDisplay.Of(car), remarks));
         deviations.TakeFitted(section.Adjusters);
         UnmeasuredRemarks.Add(section, deviations, front is not null, rear, remarks);
         (section.Unmeasured ?? UnmeasuredAllowance.Usual).Allow(deviations, front is not null, rear);

@@ -23,6 +23,8 @@ public static class RoadNames
             FigureKind.WheelbaseSplit => "wheelbase split (left less right)",
             FigureKind.FrontTrack => "front track",
             FigureKind.RearTrack => "rear track",
+            FigureKind.RearOffset => "rear axle's offset to the left",
+            FigureKind.DogTrack => "dog-tracking, rear wheels to the left",
             _ => "ride-height split (left less right)",
         };
 

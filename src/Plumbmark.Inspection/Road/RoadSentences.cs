@@ -96,7 +96,7 @@ internal static class RoadSentences
     {
         var give =
             $"{Capital(RoadNames.Of(figure.Kind, figure.Side))} would be {display.Said(figure.Kind, figure.Value)}, {GiveOrTake(figure, display)}";
-        return $"{give}; {Asked(figure.Book, figure.Kind, display)}.{AmongAll(figure.ProbabilityWithin, figure.Verdict)}{From(figure, display)}";
+        return $"{give}; {Asked(figure.Book, figure.Kind, display)}.{AmongAll(JudgedTogether.LooksOut(figure))}{From(figure, display)}";
     }
 
     /// <summary>A result of the wheel check in one sentence.</summary>
@@ -104,14 +104,14 @@ internal static class RoadSentences
     {
         var give =
             $"{Capital(NameOf(result))} reads {display.Said(result.Kind, result.Value)}, give or take {display.Size(result.Kind, 2 * result.U)}";
-        return $"{give}; {Asked(result.Book, result.Kind, display)}.{AmongAll(result.ProbabilityWithin, result.Verdict)}";
+        return $"{give}; {Asked(result.Book, result.Kind, display)}.{AmongAll(JudgedTogether.LooksOut(result))}";
     }
 
     private static string GiveOrTake(RoadFigure figure, RoadDisplay display) =>
         figure.IsAsDrawn ? "as drawn" : $"give or take {display.Size(figure.Kind, 2 * figure.U)}";
 
-    private static string AmongAll(double? within, Verdict? verdict) =>
-        JudgedTogether.LooksOut(within, verdict)
+    private static string AmongAll(bool looksOut) =>
+        looksOut
             ? " By itself it would be out; of so many figures judged together one may look so by chance, so measure again what makes it."
             : "";
 

@@ -6,6 +6,8 @@ namespace Plumbmark.Inspection.Road;
 /// <summary>The answer as <c>plumbmark road</c> prints it for a person: the verdict first, then what makes it, then the figures.</summary>
 public static class RoadText
 {
+    private const int MostShares = 4;
+
     /// <summary>The whole answer.</summary>
     /// <param name="answer">The answer.</param>
     /// <param name="display">How its numbers are shown.</param>
@@ -35,15 +37,16 @@ public static class RoadText
         return book.Value is { } value ? $"{display.Said(book.Kind, value.Si)}; {said}" : said;
     }
 
-    /// <summary>What a figure comes from, in words; empty when nothing is off its drawing.</summary>
+    /// <summary>What a figure comes from, in words, the largest first; empty when nothing is off its drawing by as much as is shown.</summary>
     public static string Shares(RoadFigure figure, RoadDisplay display)
     {
         ArgumentNullException.ThrowIfNull(figure);
         ArgumentNullException.ThrowIfNull(display);
-        return string.Join(
-            ", ",
-            figure.Contributions.Select(c => $"{RoadNames.Of(c.What, c.Side)} {display.Value(figure.Kind, c.Amount)}")
-        );
+        // What rounds to nothing is nobody's business, and four names are what a person can hold.
+        var nothing = display.Size(figure.Kind, 0);
+        var seen = figure.Contributions.Where(c => display.Size(figure.Kind, c.Amount) != nothing).ToList();
+        var named = seen.Take(MostShares).Select(c => $"{RoadNames.Of(c.What, c.Side)} {display.Value(figure.Kind, c.Amount)}");
+        return string.Join(", ", named) + (seen.Count > MostShares ? $" and {seen.Count - MostShares} smaller" : "");
     }
 
     /// <summary>What a result of the wheel check is called.</summary>

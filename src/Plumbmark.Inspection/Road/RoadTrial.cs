@@ -23,12 +23,12 @@ internal static class RoadTrial
 
         var formulas = tried.Select(f => FigureFormula.All.First(formula => formula.Kind == f.Kind && formula.Side == f.Side)).ToList();
         var spread = DeviationSpread.Of(model.Deviations);
-        var theta = new double[RoadParameters.Count];
+        var (theta, basics) = (new double[RoadParameters.Count], new double[RoadKinematics.BasicCount]);
         var outcomes = MonteCarlo.Propagate(
             (draw, results) =>
             {
                 spread.Draw(draw, theta);
-                var basics = model.Kinematics.Basics(theta, withTurns: false);
+                model.Kinematics.AddBasics(theta, withTurns: false, basics);
                 for (var i = 0; i < formulas.Count; i++)
                 {
                     results[i] = formulas[i].Of(basics);

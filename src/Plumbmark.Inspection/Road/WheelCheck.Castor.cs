@@ -12,15 +12,9 @@ internal sealed partial class WheelCheck
             var readings = group.ToList();
             var (castor, u) = Mean(readings, s => s.Exact().CastorRadians);
             var (kingPin, uKingPin) = Mean(readings, s => s.Exact().KingPinRadians);
-            var shortForm = readings.Average(r => SwingOf(r).ByShortForm());
-            IReadOnlyList<string> remarks =
-                Math.Abs(shortForm - castor) > 0.5 * Math.PI / 180 / 60
-                    ?
-                    [
-                        $"The short form (camber difference over the turn in degrees) would say {RoadDisplay.Signed(shortForm)}: it is two per cent low.",
-                    ]
-                    : [];
+            var byDegrees = readings.Average(r => SwingOf(r).ByShortForm());
             var ids = readings.Select(r => r.Id).ToList();
+            List<string> remarks = [.. ShortForm("camber difference over the turn in degrees", castor, byDegrees)];
             Add(FigureKind.Castor, group.Key, null, null, castor, u, ids, remarks);
             Add(
                 FigureKind.KingPin,
@@ -30,12 +24,26 @@ internal sealed partial class WheelCheck
                 kingPin,
                 uKingPin,
                 ids,
-                ["King-pin inclination comes from the bow of the curve, so it is far less sure than castor."]
+                [
+                    "King-pin inclination comes from the bow of the curve, so it is far less sure than castor.",
+                    .. ShortForm("mean camber over one less the turn's cosine", kingPin, readings.Average(r => SwingOf(r).KingPinByMean())),
+                ]
             );
         }
 
         AddSplit(FigureKind.Castor, FigureKind.CastorSplit);
     }
+
+    // What the usual short form would say, and what it costs here; nothing when it costs less than half a minute.
+    private static IEnumerable<string> ShortForm(string form, double exact, double shortForm)
+    {
+        if (Math.Abs(shortForm - exact) > HalfMinute)
+        {
+            yield return $"The short form ({form}) would say {RoadDisplay.Signed(shortForm)}: {RoadDisplay.Size(shortForm - exact)} too {(shortForm < exact ? "low" : "high")}.";
+        }
+    }
+
+    private const double HalfMinute = 0.5 * Math.PI / 180 / 60;
 
     private static CastorSwing SwingOf(WheelReading.Swing r) =>
         new(r.Ahead.Radians, r.OutTurn.Radians, r.OutCamber.Radians, r.InTurn.Radians, r.InCamber.Radians);

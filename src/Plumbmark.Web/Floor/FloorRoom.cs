@@ -14,6 +14,7 @@ public static class FloorRoom
     {
         routes.CarPage("floor", request => Show.Page<FloorPage>(FloorView.Of(request)));
         routes.CarChange("readings", ReadingChanges.Take);
+        routes.CarChange("quick-readings", ReadingChanges.TakeLine);
         routes.CarPage("readings/{reading}/withdrawal", ShowWithdrawal);
         routes.CarChange("readings/{reading}/withdrawal", ReadingChanges.TakeBack);
         routes.CarPage("points", request => Show.Page<PointsPage>(PointsView.Of(request)));
@@ -25,6 +26,11 @@ public static class FloorRoom
         routes.CarPage("points/{point}/drop", ShowObstructed);
         routes.CarChange("points/{point}/obstruction", ObstructedChanges.Tell);
         routes.CarChange("points/{point}/indirect-drops", ObstructedChanges.BringDown);
+        routes.CarPage("points/{point}/story", ShowStory);
+        routes.CarChange("photos", PhotoChanges.Take);
+        routes.CarChange("photos/{photo}/removal", PhotoChanges.PutAway);
+        routes.CarPage("sessions", ShowSessions);
+        routes.CarPage("turning", request => Show.Page<TurningPage>(TurningView.Of(request)));
         routes.CarPage("level", request => Show.Page<LevelPage>(LevelView.Of(request)));
         routes.CarChange("levels", LevelChanges.Read);
         routes.CarPage("plan", ShowPlan);
@@ -39,6 +45,11 @@ public static class FloorRoom
         WithdrawalView.Of(request, new FieldFaults()) is { } view
             ? Show.Page<WithdrawalPage>(view)
             : Show.NotFound("There is no such reading, or it was taken back before.");
+
+    private static IResult ShowStory(CarRequest request) =>
+        StoryView.Of(request) is { } view ? Show.Page<StoryPage>(view) : Show.NotFound(Say("points.none-such"));
+
+    private static IResult ShowSessions(CarRequest request) => Show.Page<SessionsPage>(SessionsView.Of(request));
 
     private static IResult ShowPlan(CarRequest request)
     {

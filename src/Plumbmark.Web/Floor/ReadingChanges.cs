@@ -22,8 +22,27 @@ internal static class ReadingChanges
             From = "",
             To = "",
         };
-        return request.Keep(next.Address(request.Car.Id), car => [new Act.ReadingTaken(reading with { Id = ReadingNames.Next(car) })]);
+        var address = next.Address(request.Car.Id) + (next.IsOnRound ? "#value" : "");
+        return request.Keep(address, car => [new Act.ReadingTaken(reading with { Id = ReadingNames.Next(car) })]);
     }
+
+    /// <summary>A reading in one line. What is not understood comes back as it was written, with a sentence.</summary>
+    public static IResult TakeLine(CarRequest request) =>
+        QuickLine
+            .Read(request.Field("line"), request.Car.File, "r0")
+            .Match(
+                reading =>
+                    request.Keep(
+                        $"{request.Address("floor")}#line",
+                        car => [new Act.ReadingTaken(reading with { Id = ReadingNames.Next(car) })]
+                    ),
+                sentence =>
+                {
+                    var faults = new FieldFaults();
+                    faults.Add("line", sentence);
+                    return Show.Again<FloorPage>(FloorView.Of(request, EntryForm.Sent(request, faults)));
+                }
+            );
 
     public static IResult TakeBack(CarRequest request)
     {

@@ -7,7 +7,10 @@ namespace Plumbmark.Web.Floor;
 internal static class ReadingNames
 {
     /// <summary>The next name, one past the highest that was ever given, undone readings included: an undo can itself be undone.</summary>
-    public static string Next(OpenCar car)
+    public static string Next(OpenCar car) => From(car).First();
+
+    /// <summary>The next names, as many as are taken.</summary>
+    public static IEnumerable<string> From(OpenCar car)
     {
         var highest = car
             .Entries.Select(e => e.Entry.Act)
@@ -17,6 +20,9 @@ internal static class ReadingNames
             .Select(id => long.TryParse(id.AsSpan(1), out var n) && n < int.MaxValue ? n : 0)
             .DefaultIfEmpty(0)
             .Max();
-        return $"r{highest + 1}";
+        while (true)
+        {
+            yield return $"r{++highest}";
+        }
     }
 }

@@ -8,6 +8,9 @@ namespace Plumbmark.Web.Floor;
 /// <param name="LeftByKind">The same for every kind.</param>
 public sealed record RoundStep(int Left, IReadOnlyDictionary<string, int> LeftByKind)
 {
+    /// <summary>Lines of every kind still to measure.</summary>
+    public int LeftAtAll => LeftByKind.Values.Sum();
+
     /// <summary>The round of a car, without the lines that the form says are out of reach.</summary>
     public static RoundStep Of(CarFile car, EntryForm form)
     {
@@ -23,7 +26,22 @@ public sealed record RoundStep(int Left, IReadOnlyDictionary<string, int> LeftBy
             return form;
         }
 
-        var next = LinesLeft(car, form).FirstOrDefault(l => WordOf(l.Kind) == form.Kind.Word);
+        // When a kind is done, the round goes on with what is left of the others: lengths, heights, drops.
+        var left = LinesLeft(car, form).ToList();
+        var next =
+            left.Find(l => WordOf(l.Kind) == form.Kind.Word)
+            ?? EntryKind.All.Select(k => left.Find(l => WordOf(l.Kind) == k.Word)).FirstOrDefault(l => l is not null);
+        if (next is not null && WordOf(next.Kind) != form.Kind.Word)
+        {
+            // Another kind is read with another tool, and its tape starts nowhere.
+            form = form with
+            {
+                Kind = EntryKind.Of(WordOf(next.Kind)),
+                Tool = "",
+                StartAt = "",
+            };
+        }
+
         return next switch
         {
             null => form,

@@ -30,6 +30,8 @@ public static class ActWords
             Act.BiteMade a => $"bite {a.Bite.Id} made: travel {a.Bite.Travel.AsTyped}",
             Act.BiteWithdrawn a => $"bite {a.Id} taken back: {a.Reason}",
             Act.CrackTested a => $"crack test {a.Test.Id}: {(a.Test.Found ? "a crack was found" : "nothing found")}",
+            Act.PhotoTaken a => $"photo of {a.Photo.Point ?? $"reading {a.Photo.Reading}"} taken",
+            Act.PhotoPutAway a => $"photo of {a.Photo.Point ?? $"reading {a.Photo.Reading}"} put away",
             Act.RoadDescribed => "suspension described",
             Act.PartFound a => $"found {a.Part.Id}: {RoadNames.Of(a.Part.Part, a.Part.Side)}",
             Act.PartTakenBack a => $"finding {a.Id} taken back: {a.Reason}",

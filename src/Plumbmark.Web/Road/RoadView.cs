@@ -1,6 +1,7 @@
 using Microsoft.Extensions.DependencyInjection;
 using Plumbmark.Drawing.Pictures;
 using Plumbmark.Drawing.Road;
+using Plumbmark.Inspection.Floor;
 using Plumbmark.Inspection.Road;
 using Plumbmark.Store;
 using Plumbmark.Web.Server;
@@ -19,6 +20,48 @@ public sealed record RoadView(OpenCar Car, RoadAnswer Answer, RoadDisplay Displa
 
     /// <summary>Whether anything of the suspension is told.</summary>
     public bool HasAnything => Car.File.Road is not null;
+
+    // What is out or open comes first, the worst on top; a phone shows no more than this without being asked.
+    private const int FiguresShown = 5;
+
+    /// <summary>The figures to look at: what is out or open, the least likely within its limits first.</summary>
+    public IReadOnlyList<RoadFigure> FirstFigures =>
+        [
+            .. Answer
+                .Figures.Where(f => f.Verdict is Verdict.Out or Verdict.CannotTellYet)
+                .OrderBy(f => f.ProbabilityWithin)
+                .Take(FiguresShown),
+        ];
+
+    /// <summary>All others, in the order of an answer.</summary>
+    public IReadOnlyList<RoadFigure> OtherFigures => [.. Answer.Figures.Where(f => !FirstFigures.Contains(f))];
+
+    /// <summary>Each side through its travel as found, in words: every other of the curve's points.</summary>
+    public IReadOnlyList<(string Title, IReadOnlyList<IReadOnlyList<string>> Rows)> Travel =>
+        [
+            .. new[] { Side.Left, Side.Right }
+                .Select(s => (Title: $"{(s == Side.Left ? "Left" : "Right")} front wheel as found", Points: Answer.FoundCurves[s]))
+                .Where(c => c.Points.Count > 0)
+                .Select(c => (c.Title, (IReadOnlyList<IReadOnlyList<string>>)[.. c.Points.Where((_, i) => i % 2 == 0).Select(Row)])),
+        ];
+
+    private IReadOnlyList<string> Row(CurvePoint p)
+    {
+        string Length(double? metres) => metres is { } m ? Display.SignedLength(m) : "not told";
+        return
+        [
+            Length(p.TravelMetres),
+            RoadDisplay.Signed(p.Camber),
+            RoadDisplay.Signed(p.ToeIn),
+            RoadDisplay.Signed(p.Castor),
+            RoadDisplay.Signed(p.KingPin),
+            Length(p.OutboardMetres),
+            Length(p.ForwardMetres),
+            Length(p.ScrubRadiusMetres),
+            Length(p.TrailMetres),
+            Length(p.RollCentreMetres),
+        ];
+    }
 
     /// <summary>The main page.</summary>
     public static RoadView Of(CarRequest request)

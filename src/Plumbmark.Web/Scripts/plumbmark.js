@@ -58,12 +58,17 @@ function reopen(summaries) {
   }
 }
 
+// On the round the next value is typed at once; fetch does not tell the fragment of a redirect.
+const onward = (address) => (document.querySelector(".floor-compact") ? address.split("#")[0] + "#value" : address);
+
 function settle(address, keepPlace, x, y) {
   const wrong = document.querySelector("main [aria-invalid=true]");
   const target = wrong ?? document.getElementById(decodeURIComponent(new URL(address, location.href).hash.slice(1)));
   if (target?.matches("input, select, textarea")) {
     target.focus({ preventScroll: true });
-    target.scrollIntoView({ block: "center" });
+    // On the round what is asked for stands above the field, and the keys below it: all of them are to be seen.
+    const compact = target.closest(".floor-compact form");
+    (compact ?? target).scrollIntoView({ block: compact ? "start" : "center" });
   } else if (keepPlace) {
     scrollTo(x, y);
   } else {
@@ -133,7 +138,7 @@ document.addEventListener("submit", async (event) => {
   try {
     const address = await show(new Request(form.action, { method: "POST", body }), location.href);
     history.pushState(null, "", address);
-    settle(address, false);
+    settle(onward(address), false);
   } catch (fault) {
     if (fault instanceof Away) {
       // The page stays with what was typed. The form has a name of its own: pressed again, it is kept once even if it did arrive.
@@ -152,6 +157,9 @@ function reveal() {
     button.hidden = false;
     button.onclick = () => print();
   }
+
+  // For what other scripts add to a page.
+  document.dispatchEvent(new Event("plumbmark:shown"));
 }
 
 addEventListener("pageshow", () => {
@@ -168,7 +176,7 @@ document.addEventListener("plumbmark:show", async (event) => {
   try {
     if (html) {
       put(html);
-      settle(location.href, false);
+      settle(onward(location.href), false);
       return;
     }
 
@@ -177,7 +185,7 @@ document.addEventListener("plumbmark:show", async (event) => {
       history.pushState(null, "", there);
     }
 
-    settle(there, false);
+    settle(onward(there), false);
   } catch (fault) {
     if (fault instanceof Away) {
       away({ kept });

@@ -23,6 +23,9 @@ public static class BuiltInFiles
     /// <exception cref="KeyNotFoundException">No such file is built in.</exception>
     public static string Address(string name) => s_byName[name].Address;
 
+    /// <summary>Whether an address is that of a file.</summary>
+    internal static bool Has(string? address) => address is not null && s_byAddress.ContainsKey(address);
+
     internal static void Map(IEndpointRouteBuilder endpoints) =>
         endpoints.MapGet(
             "/assets/{hash}/{name}",

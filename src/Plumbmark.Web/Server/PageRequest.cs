@@ -3,6 +3,7 @@ using System.Text;
 using Microsoft.AspNetCore.Http;
 using Plumbmark.Inspection.Journal;
 using Plumbmark.Store;
+using Plumbmark.Web.Phones;
 
 namespace Plumbmark.Web.Server;
 
@@ -69,7 +70,7 @@ public sealed class CarRequest(HttpContext http, Journals journals, OpenCar car)
     /// <summary>The same, for acts that depend on the car as it stands at that very moment (a new reading's number).</summary>
     public IResult Keep(string thenShow, Func<OpenCar, IReadOnlyList<Act>> acts) =>
         Journals
-            .Append(Car.Id, FormName(), by: null, acts)
+            .Append(Car.Id, FormName(), LanDoor.PhoneOf(Http)?.Name, acts)
             .Match(
                 kept => Show.Redirect(thenShow),
                 keptBefore => Show.Redirect(thenShow, Notice.KeptBefore),

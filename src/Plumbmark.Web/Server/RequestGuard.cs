@@ -2,11 +2,12 @@ using Microsoft.AspNetCore.Antiforgery;
 using Microsoft.AspNetCore.Http;
 using Microsoft.Extensions.Logging;
 using Plumbmark.Store;
+using Plumbmark.Web.Phones;
 
 namespace Plumbmark.Web.Server;
 
 /// <summary>What every request passes before any room sees it.</summary>
-internal sealed class RequestGuard(RequestDelegate next, IAntiforgery antiforgery, ILogger<RequestGuard> log)
+internal sealed class RequestGuard(RequestDelegate next, IAntiforgery antiforgery, LanDoor door, ILogger<RequestGuard> log)
 {
     // No inline script or style anywhere, nothing from elsewhere, nothing sent elsewhere, no page of ours inside another's.
     private const string ContentSecurityPolicy =
@@ -67,9 +68,14 @@ internal sealed class RequestGuard(RequestDelegate next, IAntiforgery antiforger
     private async Task<IResult?> Refusal(HttpContext http)
     {
         // A strange name in Host means that a page elsewhere has pointed its own name at this machine (DNS rebinding).
-        if (!AllowedHosts.Allow(http.Request.Host))
+        if (!door.IsForHere(http))
         {
             return Results.Text("This address is not served here. Open the one that Plumbmark printed when it started.\n", statusCode: 421);
+        }
+
+        if (door.Refusal(http) is { } refusal)
+        {
+            return refusal;
         }
 
         if (HttpMethods.IsGet(http.Request.Method) || HttpMethods.IsHead(http.Request.Method))
@@ -82,7 +88,7 @@ internal sealed class RequestGuard(RequestDelegate next, IAntiforgery antiforger
             return Results.Text("Only GET and POST are understood here.\n", statusCode: StatusCodes.Status405MethodNotAllowed);
         }
 
-        return IsFromHere(http.Request) && await antiforgery.IsRequestValidAsync(http)
+        return IsFromHere(http.Request) && await HasToken(http)
             ? null
             : Show.Sorry(
                 "Not sent from a page of this program",
@@ -91,9 +97,23 @@ internal sealed class RequestGuard(RequestDelegate next, IAntiforgery antiforger
             );
     }
 
+    private async Task<bool> HasToken(HttpContext http)
+    {
+        if (!http.Request.HasFormContentType)
+        {
+            return false;
+        }
+
+        // Read here, because the token's reader hides what was wrong with the body: too large, too slow, too many fields.
+        await http.Request.ReadFormAsync(http.RequestAborted);
+        return await antiforgery.IsRequestValidAsync(http);
+    }
+
     private static bool IsFromHere(HttpRequest request)
     {
         var origin = request.Headers.Origin.ToString();
-        return origin.Length == 0 || origin == $"{request.Scheme}://{request.Host}";
+        // Where the browser says itself whence it comes, over loopback always, only a page of ours will do.
+        return request.Headers["Sec-Fetch-Site"].ToString() is "" or "same-origin"
+            && (origin.Length == 0 || origin == $"{request.Scheme}://{request.Host}");
     }
 }

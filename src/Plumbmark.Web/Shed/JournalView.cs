@@ -40,7 +40,7 @@ public sealed record JournalView(OpenCar Car, IReadOnlyList<JournalView.Line> Li
     private static Line LineOf(OpenCar car, IReadOnlyList<KeptEntry> group, IReadOnlySet<Guid> undone)
     {
         var isUndone = group.All(e => undone.Contains(e.Entry.Id));
-        var at = group[0].Entry.At.ToLocalTime().ToString("yyyy-MM-dd HH:mm");
+        var at = group[0].Entry.At.ToLocalTime().ToString("yyyy-MM-dd HH:mm") + (group[0].Entry.By is { } by ? $", {by}" : "");
         return new Line(group[0].Together, at, WordsFor(car, group), isUndone, group[0].Together > 1 && !isUndone);
     }
 

@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Http;
+using Plumbmark.Web.Layout;
 using Plumbmark.Web.Server;
 
 namespace Plumbmark.Web.Shed;
@@ -12,6 +13,10 @@ public static class ShedRoom
     private static void Map(RoomRoutes routes)
     {
         routes.Page("/", request => Show.Page<ShedPage>(ShedView.Of(request)));
+        routes.Page("/first", request => Show.Page<FirstVisitPage>(FirstVisitView.Of(request)));
+        routes.Page("/first/{step:int}", request => Show.Page<FirstVisitPage>(FirstVisitView.Of(request)));
+        routes.Page("/look", request => Show.Page<LookPage>(new LookPage.View(Look.Of(request.Http), Look.Back(request.Query("back")))));
+        routes.Change("/looks", Look.Choose);
         routes.Change("/cars", CarChanges.Create);
         routes.Change("/car-files", CarFileChanges.BringIn);
         routes.Page("/backup", BackupChanges.TakeOut);

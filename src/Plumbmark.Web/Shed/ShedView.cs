@@ -21,35 +21,111 @@ public sealed record ShedView(
     ShedView.RefusedFile? Refused
 )
 {
+    private const int CarsOnAPage = 50;
+    private const int MostInBin = 100;
+
+    // What another build said may be said otherwise by this one.
+    private static readonly string s_toldBy = typeof(FloorInspection).Module.ModuleVersionId.ToString("N")[..12];
+
     /// <summary>A car in the list.</summary>
     public sealed record Line(long Id, string Name, string? Serial, string State, Verdict? Verdict);
 
     /// <summary>A file that is not a car, with everything that is wrong with it.</summary>
     public sealed record RefusedFile(string Name, IReadOnlyList<Fault> Faults);
 
+    /// <summary>What is sought by name or serial number; empty for every car.</summary>
+    public string Sought { get; private init; } = "";
+
+    /// <summary>Which page of the list, from 1.</summary>
+    public int PageNumber { get; private init; } = 1;
+
+    /// <summary>Cars in the list, on all its pages.</summary>
+    public int Total { get; private init; }
+
+    /// <summary>Pages of the list; at least one.</summary>
+    public int Pages => Math.Max(1, (Total + CarsOnAPage - 1) / CarsOnAPage);
+
+    /// <summary>Whether the list is long enough to be searched.</summary>
+    public bool IsLong => Total > CarsOnAPage || Sought.Length > 0;
+
+    /// <summary>Another page of the same list.</summary>
+    public string AddressOf(int page) => $"/?q={Uri.EscapeDataString(Sought)}&page={page}";
+
     /// <summary>The shed for a request, with what was wrong in a form when something was.</summary>
     public static ShedView Of(PageRequest request, FieldFaults? faults = null, RefusedFile? refused = null)
     {
-        var answers = request.Answers();
+        var sought = request.Query("q");
+        var page = int.TryParse(request.Query("page"), out var p) && p is > 0 and < 1_000_000 ? p : 1;
+        var (cars, total) = request.Journals.Glances(sought, (page - 1) * CarsOnAPage, CarsOnAPage, toldBy: s_toldBy);
+        var (binned, _) = request.Journals.Glances("", 0, MostInBin, binned: true, s_toldBy);
+        var budget = new Budget();
         return new ShedView(
-            [.. request.Journals.Cars().Select(c => LineOf(c, answers))],
-            [.. request.Journals.Bin().Select(c => LineOf(c, answers))],
+            [.. cars.Select(c => LineOf(c, request, budget))],
+            [.. binned.Select(c => LineOf(c, request, budget))],
             request,
             faults ?? new FieldFaults(),
             refused
-        );
+        )
+        {
+            Sought = sought,
+            PageNumber = page,
+            Total = total,
+        };
     }
 
-    private static Line LineOf(OpenCar car, FloorAnswers answers)
+    private static Line LineOf(CarGlance car, PageRequest request, Budget budget)
     {
-        var readings = car.File.StandingReadings.Count();
-        var points = car.File.Frame.Points.Count;
-        var state = (readings, points) switch
+        var state = (car.Readings, car.Points) switch
         {
             (0, 0) => "nothing drawn yet",
-            (0, _) => $"{Words.Count(points, "point")}, no reading yet",
-            _ => $"{Words.Count(points, "point")}, {Words.Count(readings, "reading")}",
+            (0, _) => $"{Words.Count(car.Points, "point")}, no reading yet",
+            _ => $"{Words.Count(car.Points, "point")}, {Words.Count(car.Readings, "reading")}",
         };
-        return new Line(car.Id, Words.NameOf(car), car.File.Car.Serial, state, readings == 0 ? null : answers.For(car).Overall.Verdict);
+        var name = string.IsNullOrWhiteSpace(car.Name) ? $"Car {car.Id}" : car.Name;
+        return new Line(car.Id, name, car.Serial, state, car.Readings == 0 ? null : VerdictOf(car, request, budget));
+    }
+
+    /// <summary>
+    /// The verdict as it was last worked out for this state of the car; otherwise it is worked out now, as long as the page is not kept waiting. What is left open
+    /// is worked out when the page is shown again, or when the car is opened.
+    /// </summary>
+    private static Verdict? VerdictOf(CarGlance car, PageRequest request, Budget budget)
+    {
+        if (car.Verdict is { } known)
+        {
+            return Enum.TryParse<Verdict>(known, out var told) ? told : null;
+        }
+
+        if (budget.IsSpent)
+        {
+            return null;
+        }
+
+        try
+        {
+            if (request.Journals.Car(car.Id) is not { } open)
+            {
+                return null;
+            }
+
+            var verdict = request.Answers().For(open).Overall.Verdict;
+            request.Journals.RememberVerdict(car.Id, open.Sequence, $"{verdict}", s_toldBy);
+            return verdict;
+        }
+        catch (StoreUnusableException)
+        {
+            return null; // its own page says what is the matter with this car
+        }
+    }
+
+    /// <summary>How long a list may spend on verdicts that nobody has asked for yet. A few are worked out in any case: a small shed shows them all.</summary>
+    private sealed class Budget
+    {
+        private const int Always = 4;
+        private static readonly TimeSpan s_most = TimeSpan.FromMilliseconds(20);
+        private readonly long _began = System.Diagnostics.Stopwatch.GetTimestamp();
+        private int _asked;
+
+        public bool IsSpent => ++_asked > Always && System.Diagnostics.Stopwatch.GetElapsedTime(_began) > s_most;
     }
 }

@@ -21,7 +21,7 @@ internal static class SheetFiles
         {
             "frame" => FrameSheet.Pdf(car, answer, options),
             "workshop" => WorkshopSheet.Pdf(car, answer, options),
-            "form" => BlankForm.Pdf(car, MeasuringRound.Usual(car), options),
+            SheetKind.Form => Form(request, options),
             "parts" => PartsSheet.Pdf(car, BenchInspection.Of(car), options),
             "press" => PressSheet.Pdf(car, options),
             "road" => RoadSheet.Pdf(car, RoadInspection.Of(car), options),
@@ -29,6 +29,12 @@ internal static class SheetFiles
             _ => null,
         };
         return pdf is null ? Show.NotFound("There is no such sheet.") : Results.Bytes(pdf, "application/pdf");
+    }
+
+    private static byte[] Form(CarRequest request, SheetOptions options)
+    {
+        var number = new FormNumber(request.Car.Sequence, FormNumber.ScopeOf(request.Query("ask")));
+        return BlankForm.Pdf(request.Car.File, MeasuringRound.Of(request.Car.File, number.Scope), options, $"{number}");
     }
 
     private static byte[]? BeforeAndAfter(CarRequest request, FloorAnswer answer, SheetOptions options)

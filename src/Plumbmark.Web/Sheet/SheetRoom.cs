@@ -16,5 +16,13 @@ public static class SheetRoom
         routes.CarPage("club-file", ClubFiles.Send);
         routes.CarPage("sheet/readings-in", request => Show.Page<ReadingsInPage>(ReadingsInView.Of(request)));
         routes.CarChange("reading-files", ReadingFiles.BringIn);
+        routes.CarPage(
+            "sheet/form-in",
+            request =>
+                FormInView.Of(request) is { } form
+                    ? Show.Page<FormInPage>(form)
+                    : Show.NotFound("There is no form of that number for this car.")
+        );
+        routes.CarChange("form-readings", FormReadings.Take);
     }
 }

@@ -40,6 +40,20 @@ internal static class CarFileArgument
     public static int Run(string path, Output output, Func<CarFile, int> verb, bool asJson = false) =>
         CarFileReader.Read(Bytes(path)).Match(verb, faults => Refuse(path, output, faults, asJson));
 
+    /// <summary>Runs a verb on the cars in two files; both are read before either is refused, so that every fault is told.</summary>
+    public static int Run(string path, string second, Output output, Func<CarFile, CarFile, int> verb)
+    {
+        var (first, other) = (CarFileReader.Read(Bytes(path)), CarFileReader.Read(Bytes(second)));
+        return first.Match(
+            car => other.Match(later => verb(car, later), faults => Refuse(second, output, faults, asJson: false)),
+            faults =>
+            {
+                Refuse(path, output, faults, asJson: false);
+                return other.Match(_ => ExitCode.Refused, more => Refuse(second, output, more, asJson: false));
+            }
+        );
+    }
+
     /// <summary>The same for a verb that needs the lengths to hold together: a file whose lengths fall into pieces is refused with what would tie them.</summary>
     public static int RunTied(string path, Output output, Func<CarFile, int> verb, bool asJson)
     {

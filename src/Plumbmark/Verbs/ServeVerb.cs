@@ -4,6 +4,8 @@ using System.Net.Sockets;
 using Microsoft.AspNetCore.Builder;
 using Plumbmark.Store;
 using Plumbmark.Web;
+using Plumbmark.Web.Phones;
+using Plumbmark.Web.Server;
 
 namespace Plumbmark.Verbs;
 
@@ -16,7 +18,9 @@ internal static class ServeVerb
     /// <summary>What may be chosen.</summary>
     /// <param name="Data">The journal file; null for the user's own.</param>
     /// <param name="Port">The port; null for the first free one.</param>
-    internal sealed record Options(string? Data, int? Port);
+    /// <param name="IsLan">Whether phones on the home network may be let in.</param>
+    /// <param name="LanAddress">The address on that network; null for this machine's own private ones.</param>
+    internal sealed record Options(string? Data, int? Port, bool IsLan, string? LanAddress);
 
     public static Command Command(Output output)
     {
@@ -30,16 +34,35 @@ internal static class ServeVerb
     {
         var data = DataOption.Create();
         var port = new Option<int?>("--port") { Description = "The port on 127.0.0.1. Without it, the first free one.", HelpName = "N" };
+        var lan = new Option<string?>("--lan")
+        {
+            Description =
+                "Let phones on the home network in, each with a code from this screen. ADDRESS chooses the network when this machine is in several.",
+            HelpName = "ADDRESS",
+            Arity = ArgumentArity.ZeroOrOne,
+        };
         command.Options.Add(data);
         command.Options.Add(port);
-        command.SetAction((parsed, stop) => Run(new Options(parsed.GetValue(data), parsed.GetValue(port)), output, stop));
+        command.Options.Add(lan);
+        command.SetAction(
+            (parsed, stop) =>
+                Run(
+                    new Options(parsed.GetValue(data), parsed.GetValue(port), parsed.GetResult(lan) is not null, parsed.GetValue(lan)),
+                    output,
+                    stop
+                )
+        );
     }
 
     public static async Task<int> Run(Options options, Output output, CancellationToken stop)
     {
         using var journals = DataOption.Open(options.Data, output);
         journals.FillWhenNew(FirstCars.All);
-        await using var app = WebServer.Build(journals, options.Port ?? FirstFreePort(), KeyFolder());
+        var lan = options.IsLan ? LanAddresses(options.LanAddress) : [];
+        // Kestrel cannot give the same free port at two addresses, so it is chosen here.
+        var port = options.Port is { } asked && (asked != 0 || lan.Count == 0) ? asked : FirstFreePort(lan, options.Port is null);
+        var place = new WebPlace(port, OwnFolder.Make(Path.Combine(DataFolder.Path(), "keys"))) { Lan = lan };
+        await using var app = WebServer.Build(journals, place);
         try
         {
             await app.StartAsync(stop);
@@ -51,10 +74,34 @@ internal static class ServeVerb
 
         var address = app.Urls.First();
         output.Result($"Plumbmark is open at {address}/\n");
-        output.Remark("Only this machine can see it. Stop it with Ctrl+C; everything entered is kept.");
+        if (lan.Count > 0)
+        {
+            TellPhones(app, lan, output);
+        }
+
+        output.Remark(
+            lan.Count == 0
+                ? "Only this machine can see it. Stop it with Ctrl+C; everything entered is kept."
+                : "Stop it with Ctrl+C; everything entered is kept."
+        );
         using var copies = CopyDaily(journals, output);
         await app.WaitForShutdownAsync(stop);
         return ExitCode.True;
+    }
+
+    /// <summary>Where phones go, as text and for their cameras, with a code for the first one.</summary>
+    private static void TellPhones(WebApplication app, IReadOnlyList<IPAddress> lan, Output output)
+    {
+        var addresses = app.Urls.Where(u => lan.Any(a => a.ToString() == new Uri(u).Host)).Select(u => $"{u}/").ToList();
+        output.Result($"Phones in the home network: {string.Join(" or ", addresses)}\n");
+        output.Remark("");
+        output.Remark(QrPicture.Text(addresses[0], !Console.IsErrorRedirected && Environment.GetEnvironmentVariable("NO_COLOR") is null));
+        output.Remark($"Code for the first phone, good for ten minutes: {PhonesRoom.MakeCode(app.Services)}");
+        output.Remark("For more phones, and to shut one out, open “Phones” in the shed on this machine.");
+        output.Remark(
+            "Between phone and laptop everything travels unencrypted: anyone in this network can read along. Do this only where you trust them."
+        );
+        output.Remark("Should a phone not find the address, this machine's firewall must let that port in from the home network.");
     }
 
     /// <summary>Makes each day's copy of the journal: soon after the start, which it does not hold up, and then each hour when one is due.</summary>
@@ -76,37 +123,52 @@ internal static class ServeVerb
             TimeSpan.FromHours(1)
         );
 
-    private static int FirstFreePort() => Enumerable.Range(FirstPort, PortsTried).Where(IsFree).Select(p => (int?)p).FirstOrDefault() ?? 0;
+    /// <exception cref="InputRefusedException">There is no such address on a home network.</exception>
+    private static IReadOnlyList<IPAddress> LanAddresses(string? asked)
+    {
+        if (asked is null)
+        {
+            var own = HomeNetwork.Addresses();
+            return own.Count > 0
+                ? own
+                : throw new InputRefusedException(
+                    "No home network was found: this machine has no private address now. Join the network and start again, or name the address after --lan."
+                );
+        }
 
-    private static bool IsFree(int port)
+        return IPAddress.TryParse(asked, out var address) && HomeNetwork.IsPrivate(address) && !address.Equals(IPAddress.Loopback)
+            ? [address]
+            : throw new InputRefusedException(
+                $"Found \"{asked}\" after --lan; an address of this machine on a home network is needed, such as 192.168.1.20. The internet is never let in."
+            );
+    }
+
+    /// <summary>The first port that is free at every address; any free one when <paramref name="isUsual"/> is false or the usual ones are taken.</summary>
+    private static int FirstFreePort(IReadOnlyList<IPAddress> lan, bool isUsual)
+    {
+        var usual = isUsual ? Enumerable.Range(FirstPort, PortsTried) : [];
+        var port = usual.Where(p => IsFree(IPAddress.Loopback, p) && lan.All(a => IsFree(a, p))).Select(p => (int?)p).FirstOrDefault() ?? 0;
+        return port != 0 || lan.Count == 0 ? port : AnyFree();
+    }
+
+    private static int AnyFree()
+    {
+        using var listener = new TcpListener(IPAddress.Loopback, 0);
+        listener.Start();
+        return ((IPEndPoint)listener.LocalEndpoint).Port;
+    }
+
+    private static bool IsFree(IPAddress address, int port)
     {
         try
         {
-            using var listener = new TcpListener(IPAddress.Loopback, port);
+            using var listener = new TcpListener(address, port);
             listener.Start();
             return true;
         }
         catch (SocketException)
         {
             return false;
-        }
-    }
-
-    /// <summary>Where the keys of forms are kept: not beside the journal, which its owner may give away. None when it cannot be written.</summary>
-    private static string? KeyFolder()
-    {
-        var folder = Path.Combine(DataFolder.Path(), "keys");
-        try
-        {
-            Directory.CreateDirectory(folder);
-            var probe = Path.Combine(folder, $".probe-{Environment.ProcessId}");
-            File.WriteAllText(probe, "");
-            File.Delete(probe);
-            return folder;
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            return null;
         }
     }
 }

@@ -4,7 +4,6 @@ using Plumbmark.Drawing.Sheets;
 using Plumbmark.Inspection.Bench;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor;
-using Plumbmark.Inspection.Floor.Planning;
 using Plumbmark.Inspection.Floor.Round;
 using Plumbmark.Inspection.Road;
 
@@ -14,7 +13,8 @@ namespace Plumbmark.Verbs;
 internal static class SheetVerb
 {
     private const string BeforeAfter = "before-after";
-    private static readonly string[] s_kinds = ["frame", "workshop", BeforeAfter, "form", "parts", "press", "road"];
+    private const string Form = "form";
+    private static readonly string[] s_kinds = ["frame", "workshop", BeforeAfter, Form, "parts", "press", "road"];
     private static readonly string[] s_papers = ["a4", "letter"];
 
     /// <summary>What may be chosen.</summary>
@@ -23,8 +23,8 @@ internal static class SheetVerb
     /// <param name="After">The later car file of a sheet before and after; null for the other kinds.</param>
     /// <param name="Out">Where to write the PDF; - for standard output.</param>
     /// <param name="Sheet">Paper, date, version, author.</param>
-    /// <param name="IsPlanned">Whether a form asks for what the plan verb asks for, rather than for the usual readings.</param>
-    internal sealed record Options(string Kind, string File, string? After, string Out, SheetOptions Sheet, bool IsPlanned);
+    /// <param name="Round">What a form asks for.</param>
+    internal sealed record Options(string Kind, string File, string? After, string Out, SheetOptions Sheet, RoundScope Round);
 
     public static Command Command(Output output)
     {
@@ -58,8 +58,9 @@ internal static class SheetVerb
         var noSerial = new Option<bool>("--no-serial") { Description = "Leave the serial number off the sheet." };
         var planned = new Option<bool>("--planned")
         {
-            Description = "For form: ask for what the plan verb asks for, not for the usual readings.",
+            Description = "For form: ask for doubted readings once more and for what the plan verb asks for, not for the usual readings.",
         };
+        var again = new Option<bool>("--again") { Description = "For form: ask for every usual reading, also for those already taken." };
         var command = new Command(
             "sheet",
             "Write a sheet to print: the frame, what a workshop should move, before and after, a blank form, the parts, the press, the road."
@@ -74,6 +75,7 @@ internal static class SheetVerb
             by,
             noSerial,
             planned,
+            again,
         };
         command.Validators.Add(result =>
         {
@@ -84,6 +86,16 @@ internal static class SheetVerb
             else if ((result.GetValue(kind) == BeforeAfter) != (result.GetValue(after) is not null))
             {
                 result.AddError("Two car files are needed for before-after, and one for every other sheet.");
+            }
+
+            if (result.GetValue(planned) && result.GetValue(again))
+            {
+                result.AddError("Found both --planned and --again; a form asks for one or the other.");
+            }
+
+            if ((result.GetValue(planned) || result.GetValue(again)) && result.GetValue(kind) is not (null or Form))
+            {
+                result.AddError("--planned and --again are for the sheet form only.");
             }
         });
         command.SetAction(parsed =>
@@ -100,7 +112,9 @@ internal static class SheetVerb
                         parsed.GetValue(by),
                         !parsed.GetValue(noSerial)
                     ),
-                    parsed.GetValue(planned)
+                    parsed.GetValue(planned) ? RoundScope.Planned
+                        : parsed.GetValue(again) ? RoundScope.All
+                        : RoundScope.Usual
                 ),
                 output
             )
@@ -109,21 +123,16 @@ internal static class SheetVerb
     }
 
     public static int Run(Options options, Output output) =>
-        CarFileArgument.Run(
-            options.File,
-            output,
-            car =>
-                options.After is { } after
-                    ? CarFileArgument.Run(after, output, later => Write(options, output, car, later))
-                    : Write(options, output, car, car)
-        );
+        options.After is null
+            ? CarFileArgument.Run(options.File, output, car => Write(options, output, car, car))
+            : CarFileArgument.Run(options.File, options.After, output, (car, later) => Write(options, output, car, later));
 
     private static int Write(Options options, Output output, CarFile car, CarFile later)
     {
         var pdf = options.Kind switch
         {
             "workshop" => WorkshopSheet.Pdf(car, FloorInspection.Of(car), options.Sheet),
-            "form" => BlankForm.Pdf(car, Round(car, options.IsPlanned), options.Sheet),
+            Form => BlankForm.Pdf(car, MeasuringRound.Of(car, options.Round), options.Sheet),
             "press" => PressSheet.Pdf(car, options.Sheet),
             "road" => RoadSheet.Pdf(car, RoadInspection.Of(car), options.Sheet),
             "parts" => PartsSheet.Pdf(car, BenchInspection.Of(car), options.Sheet),
@@ -133,7 +142,4 @@ internal static class SheetVerb
         ResultFile.Write(options.Out, pdf, output);
         return ExitCode.True;
     }
-
-    private static IReadOnlyList<RoundLine> Round(CarFile car, bool isPlanned) =>
-        isPlanned ? MeasuringRound.Of(car, FloorPlanner.For(car).Readings) : MeasuringRound.Usual(car);
 }

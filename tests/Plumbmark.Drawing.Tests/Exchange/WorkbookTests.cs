@@ -33,7 +33,8 @@ public sealed class WorkbookTests
     {
         var tables = ResultTables.All(InventedFrame.Car, InventedFrame.Answer);
         var sheets = ReadBack(Workbook.Write(tables));
-        Assert.Equal(4, sheets.Count);
+        Assert.Equal(["Readings", "Points", "Pairs", "Checks", "Answer"], tables.Select(t => t.Name)); // no parts, no press, no road: no sheets
+        Assert.Equal(tables.Count, sheets.Count);
         Assert.Equal(InventedFrame.Car.Readings.Count + 1, sheets[0].Count);
         Assert.Contains(sheets[0], r => r.Contains("r7") && r.Contains("doubted"));
         Assert.Contains(sheets[3], r => r.Contains("side-shift:A") && r.Contains("out") && r.Contains("practice"));

@@ -1,6 +1,8 @@
 using System.Diagnostics;
 using CsCheck;
 using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Demo;
+using Plumbmark.Inspection.Floor;
 using Plumbmark.Testing;
 
 namespace Plumbmark.Drawing.Sheets;
@@ -36,6 +38,23 @@ public sealed class FrameSheetTests
         ];
         Assert.All(expected, e => AssertSays(pdf, e));
         Assert.All(InventedFrame.Car.Readings, r => AssertSays(pdf, ReadingWords.Value(r)));
+    }
+
+    [Theory]
+    [InlineData(Paper.A4)]
+    [InlineData(Paper.Letter)]
+    public void Frame_TheDemoCar_IsOneReadablePageWithEveryReading(Paper paper)
+    {
+        var car = DemoCar.File();
+        var answer = FloorInspection.Of(car);
+        var pdf = PdfText.Of(FrameSheet.Pdf(car, answer, s_a4 with { Paper = paper }));
+        var page = Assert.Single(pdf.Pages);
+        // 5.5 pt is the least that is read without a glass (common practice, no source); the mark within a point's sign is a shape, not a word.
+        Assert.All(page.Letters.Where(l => l.Value != "?"), l => Assert.True(l.PointSize > 5.5, $"{l.Value} {l.PointSize} pt"));
+        var words = pdf.All.Split([' ', '\n']).ToHashSet(StringComparer.Ordinal);
+        Assert.All(car.StandingReadings, r => Assert.Contains(r.Id, words));
+        Assert.All(Cautions.Frame, c => AssertSays(pdf, c));
+        Assert.All(BlindSpotWords.Of(answer.BlindSpots), b => AssertSays(pdf, b));
     }
 
     // Lines are broken where the column ends: look for the words in order rather than for one line.

@@ -52,7 +52,7 @@ public class BestFitPublished
     public void Plane_TiltedSquare_AgreesWithOpenIndyTest()
     {
         // OpenIndy/OpenIndy-DefaultPlugin test/function/tst_function.cpp at 98d819f, testBestFitPlane.
-        Point3[] square = [new(0, 0, .001), new(1, 0, .002), new(1, 1, .004), new(0, 1, .003)];
+        Vector3[] square = [new(0, 0, .001), new(1, 0, .002), new(1, 1, .004), new(0, 1, .003)];
         var fit = BestFit.Plane(square).FitOrNull!;
         Assert.Equal(-.0009999975, fit.Plane.Normal.X, 1e-9);
         Assert.Equal(-.001999995, fit.Plane.Normal.Y, 1e-9);
@@ -64,7 +64,7 @@ public class BestFitPublished
     public void Line3_LongLine_AgreesWithOpenIndyTest()
     {
         // Same file, testBestFitLine_residuals, millimetres: residuals printed to four digits, sqrt(SS / 2) = .0069, and a point left out of the fit.
-        Point3[] points =
+        Vector3[] points =
         [
             new(999.9916, 999.9958, 999.9917),
             new(2000.0015, 2000.0008, 999.9970),
@@ -78,7 +78,7 @@ public class BestFitPublished
         Assert.Equal(.000002, direction.Z, 1e-6);
         Assert.Equal([.0040, .0017, .0079, .0039], fit.Residuals.Metres.Select(r => Math.Round(r, 4)));
         Assert.Equal(.0069, Math.Sqrt(fit.Residuals.SumOfSquares / 2), 5e-5);
-        Assert.Equal(141.4227, fit.Line.Distance(new Point3(3899.9642, 4099.9690, 999.9721)), 5e-5);
+        Assert.Equal(141.4227, fit.Line.Distance(new Vector3(3899.9642, 4099.9690, 999.9721)), 5e-5);
     }
 
     [Fact]
@@ -88,7 +88,7 @@ public class BestFitPublished
         var points =
             from edge in new[] { (900, 19.05), (700, 12.34), (200, 12.34), (0.0, 19.05) }
             from z in new[] { -1205.0, 0, 1205 }
-            select new Point3(edge.Item1, edge.Item2, z);
+            select new Vector3(edge.Item1, edge.Item2, z);
         var fit = BestFit.Cylinder(points.ToArray()).FitOrNull!;
         Assert.Equal(1, Math.Abs(fit.Cylinder.Axis.Direction.Z), 1e-5);
         Assert.Equal(10438.54, fit.Cylinder.RadiusMetres, .005);
@@ -102,7 +102,7 @@ public class BestFitPublished
     public void Cylinder_EightPoints_AgreesWithOpenIndyTest()
     {
         // Same file, testBestFitCylinder2: radius 19.16 and standard deviation .03; direction by independent computation.
-        Point3[] points =
+        Vector3[] points =
         [
             new(256.39, 1460.15, 1326.66),
             new(264.47, 1449.69, 1335.19),

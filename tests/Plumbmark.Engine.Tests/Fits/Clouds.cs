@@ -22,7 +22,7 @@ internal static class Clouds
                 )
             );
 
-    public static Gen<Point3[]> NearPlane { get; } =
+    public static Gen<Vector3[]> NearPlane { get; } =
         Gen.Select(Gen.Double[0, 1], s_error)
             .Array[5, 30]
             .Select(face =>
@@ -32,16 +32,16 @@ internal static class Clouds
                             // Spread over the face by the golden angle, each shifted a little: nobody probes one spot nine times.
                             var (angle, r) = (2.4 * i, 0.3 * Math.Sqrt((i + 0.5 + (0.4 * p.Item1)) / face.Length));
                             var (x, y) = (r * Math.Cos(angle), 0.7 * r * Math.Sin(angle));
-                            return new Point3(x, y, (0.1 * x) - (0.2 * y) + p.Item2);
+                            return new Vector3(x, y, (0.1 * x) - (0.2 * y) + p.Item2);
                         }
                     )
                     .ToArray()
             );
 
-    public static Gen<Point3[]> NearRod { get; } =
-        Gen.Select(Gen.Double[-0.3, 0.3], s_error, s_error, (s, e, f) => new Point3(s, (0.2 * s) + e, f - (0.1 * s))).Array[4, 25];
+    public static Gen<Vector3[]> NearRod { get; } =
+        Gen.Select(Gen.Double[-0.3, 0.3], s_error, s_error, (s, e, f) => new Vector3(s, (0.2 * s) + e, f - (0.1 * s))).Array[4, 25];
 
-    public static Gen<Point3[]> NearBore { get; } =
+    public static Gen<Vector3[]> NearBore { get; } =
         Gen.Select(Gen.Double[-0.03, 0.03], Gen.Double[0, 1], s_error, (z, a, e) => (z, a, e))
             .Array[12, 30]
             .Select(bore =>
@@ -51,15 +51,15 @@ internal static class Clouds
                             var angle = (2 * Math.PI * ((i * 0.381966) % 1)) + (0.2 * p.a);
                             var r = 0.02 + (0.01 * p.e);
                             // Depth goes to both ends by turns, so that the tilt of the axis is determined.
-                            return new Point3(r * Math.Cos(angle), r * Math.Sin(angle), (i % 2 == 0 ? 0.02 : -0.02) + (0.2 * p.z));
+                            return new Vector3(r * Math.Cos(angle), r * Math.Sin(angle), (i % 2 == 0 ? 0.02 : -0.02) + (0.2 * p.z));
                         }
                     )
                     .ToArray()
             );
 
-    public static Gen<Func<Point3, Point3>> Motion { get; } =
+    public static Gen<Func<Vector3, Vector3>> Motion { get; } =
         Gen.Select(Gen.Double[-3, 3], Gen.Double[-3, 3], Gen.Double[-2, 2], Gen.Double[-2, 2])
-            .Select((a, b, x, y) => (Func<Point3, Point3>)(p => TurnX(TurnZ(p, a), b) + new Point3(x, y, x - y)));
+            .Select((a, b, x, y) => (Func<Vector3, Vector3>)(p => TurnX(TurnZ(p, a), b) + new Vector3(x, y, x - y)));
 
     public static Gen<Func<Point2, Point2>> FlatMotion { get; } =
         Gen.Select(Gen.Double[-3, 3], Gen.Double[-2, 2], Gen.Double[-2, 2])
@@ -71,12 +71,12 @@ internal static class Clouds
             );
 
     /// <summary>Points exactly on a bore of 20 mm radius about a leaning axis.</summary>
-    public static Point3[] Bore(int count) =>
+    public static Vector3[] Bore(int count) =>
         [
             .. Enumerable
                 .Range(0, count)
                 .Select(i =>
-                    TurnX(new Point3(.02 * Math.Cos(2.4 * i), .02 * Math.Sin(2.4 * i), .003 * (i % 5)), .4) + new Point3(.1, .2, -.1)
+                    TurnX(new Vector3(.02 * Math.Cos(2.4 * i), .02 * Math.Sin(2.4 * i), .003 * (i % 5)), .4) + new Vector3(.1, .2, -.1)
                 ),
         ];
 
@@ -87,9 +87,9 @@ internal static class Clouds
         return copy;
     }
 
-    private static Point3 TurnZ(Point3 p, double a) =>
+    private static Vector3 TurnZ(Vector3 p, double a) =>
         new((Math.Cos(a) * p.X) - (Math.Sin(a) * p.Y), (Math.Sin(a) * p.X) + (Math.Cos(a) * p.Y), p.Z);
 
-    private static Point3 TurnX(Point3 p, double a) =>
+    private static Vector3 TurnX(Vector3 p, double a) =>
         new(p.X, (Math.Cos(a) * p.Y) - (Math.Sin(a) * p.Z), (Math.Sin(a) * p.Y) + (Math.Cos(a) * p.Z));
 }

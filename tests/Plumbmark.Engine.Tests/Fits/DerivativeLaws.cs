@@ -12,7 +12,7 @@ public class DerivativeLaws
     [Fact]
     public void Plane_DerivativesAreDifferences() =>
         Clouds.NearPlane.Sample(
-            points => Agrees(new PlaneModel(points), new Plane(new(.01, .02, .03), new Point3(.1, .3, 1).Unit())),
+            points => Agrees(new PlaneModel(points), new Plane(new(.01, .02, .03), new Vector3(.1, .3, 1).Direction)),
             iter: 20
         );
 
@@ -23,7 +23,7 @@ public class DerivativeLaws
     [Fact]
     public void Circle3_DerivativesAreDifferences() =>
         Clouds.NearBore.Sample(
-            points => Agrees(new Circle3Model(points), new Circle3(new(.001, .002, .003), new Point3(.1, .2, 1).Unit(), .018)),
+            points => Agrees(new Circle3Model(points), new Circle3(new(.001, .002, .003), new Vector3(.1, .2, 1).Direction, .018)),
             iter: 20
         );
 
@@ -33,9 +33,12 @@ public class DerivativeLaws
             points =>
             {
                 // The axis point abreast of the origin, as the search keeps it.
-                var direction = new Point3(.1, -.2, 1).Unit();
-                var off = new Point3(.001, .002, 0);
-                Agrees(new CylinderModel(points), new Cylinder(new Line3(off - (off.Dot(direction) * direction), direction), .019));
+                var direction = new Vector3(.1, -.2, 1).Direction;
+                var off = new Vector3(.001, .002, 0);
+                Agrees(
+                    new CylinderModel(points),
+                    new Cylinder(new Line3(off - (Vector3.Dot(off, direction) * direction), direction), .019)
+                );
             },
             iter: 20
         );
@@ -50,11 +53,18 @@ public class DerivativeLaws
             disturbed =>
             {
                 var c = BestFit.Cylinder(disturbed).FitOrNull!.Cylinder;
-                var direction = Math.Sign(c.Axis.Direction.Dot(fit.Cylinder.Axis.Direction)) * c.Axis.Direction;
+                var direction = Math.Sign(Vector3.Dot(c.Axis.Direction, fit.Cylinder.Axis.Direction)) * c.Axis.Direction;
                 // Where the new axis passes the old centre, so that both mean the same place.
                 var at = c.Axis.Point + (c.Axis.Station(fit.Cylinder.Axis.Point) * c.Axis.Direction);
                 var shift = at - fit.Cylinder.Axis.Point;
-                return [shift.Dot(fit.First), shift.Dot(fit.Second), direction.Dot(fit.First), direction.Dot(fit.Second), c.RadiusMetres];
+                return
+                [
+                    Vector3.Dot(shift, fit.First),
+                    Vector3.Dot(shift, fit.Second),
+                    Vector3.Dot(direction, fit.First),
+                    Vector3.Dot(direction, fit.Second),
+                    c.RadiusMetres,
+                ];
             },
             fit.Cofactor
         );
@@ -64,11 +74,11 @@ public class DerivativeLaws
     public void Circle3_CovarianceIsThatOfRefits()
     {
         // Exactly on a leaning circle: the covariance is first order, so the residuals must be small.
-        var (normal, e1) = (new Point3(.2, -.3, 1).Unit(), new Point3(3, 2, 0).Unit());
-        var e2 = normal.Cross(e1);
-        Point3[] points =
+        var (normal, e1) = (new Vector3(.2, -.3, 1).Direction, new Vector3(3, 2, 0).Direction);
+        var e2 = Vector3.Cross(normal, e1);
+        Vector3[] points =
         [
-            .. Enumerable.Range(0, 9).Select(k => new Point3(.1, .2, .3) + (.02 * Math.Cos(k) * e1) + (.02 * Math.Sin(k) * e2)),
+            .. Enumerable.Range(0, 9).Select(k => new Vector3(.1, .2, .3) + (.02 * Math.Cos(k) * e1) + (.02 * Math.Sin(k) * e2)),
         ];
         var fit = BestFit.Circle3(points).FitOrNull!;
         Refits(
@@ -76,15 +86,15 @@ public class DerivativeLaws
             disturbed =>
             {
                 var c = BestFit.Circle3(disturbed).FitOrNull!.Circle;
-                var normal = Math.Sign(c.Normal.Dot(fit.Circle.Normal)) * c.Normal;
+                var normal = Math.Sign(Vector3.Dot(c.Normal, fit.Circle.Normal)) * c.Normal;
                 var shift = c.Centre - fit.Circle.Centre;
                 return
                 [
-                    shift.Dot(fit.First),
-                    shift.Dot(fit.Second),
-                    shift.Dot(fit.Circle.Normal),
-                    -normal.Dot(fit.First),
-                    -normal.Dot(fit.Second),
+                    Vector3.Dot(shift, fit.First),
+                    Vector3.Dot(shift, fit.Second),
+                    Vector3.Dot(shift, fit.Circle.Normal),
+                    -Vector3.Dot(normal, fit.First),
+                    -Vector3.Dot(normal, fit.Second),
                     c.RadiusMetres,
                 ];
             },
@@ -95,14 +105,14 @@ public class DerivativeLaws
     [Fact]
     public void Plane_HeightUncertaintyIsThatOfRefits()
     {
-        Point3[] points = [new(0, 0, 0), new(.2, 0, 0), new(.2, .1, 0), new(0, .1, 0), new(.07, .03, 0)];
+        Vector3[] points = [new(0, 0, 0), new(.2, 0, 0), new(.2, .1, 0), new(0, .1, 0), new(.07, .03, 0)];
         var fit = BestFit.Plane(points).FitOrNull!;
-        var place = new Point3(.3, -.05, 0);
+        var place = new Vector3(.3, -.05, 0);
         var variance = 0.0;
         for (var i = 0; i < points.Length; i++)
         {
-            var disturbed = (Point3[])points.Clone();
-            disturbed[i] += new Point3(0, 0, Step);
+            var disturbed = (Vector3[])points.Clone();
+            disturbed[i] += new Vector3(0, 0, Step);
             var change = BestFit.Plane(disturbed).FitOrNull!.Plane.Distance(place) / Step;
             variance += change * change;
         }
@@ -132,16 +142,16 @@ public class DerivativeLaws
     }
 
     // First-order law of propagation: Q = Σ (dθ/dx)(dθ/dx)ᵀ over every coordinate of every point, here by refitting.
-    private static void Refits(Point3[] points, Func<Point3[], double[]> unknowns, FitCofactor written)
+    private static void Refits(Vector3[] points, Func<Vector3[], double[]> unknowns, FitCofactor written)
     {
         var q = new double[written.Count, written.Count];
-        foreach (var axis in new[] { new Point3(1, 0, 0), new Point3(0, 1, 0), new Point3(0, 0, 1) })
+        foreach (var axis in new[] { new Vector3(1, 0, 0), new Vector3(0, 1, 0), new Vector3(0, 0, 1) })
         {
             for (var i = 0; i < points.Length; i++)
             {
                 double[] At(double step)
                 {
-                    var disturbed = (Point3[])points.Clone();
+                    var disturbed = (Vector3[])points.Clone();
                     disturbed[i] += step * axis;
                     return unknowns(disturbed);
                 }

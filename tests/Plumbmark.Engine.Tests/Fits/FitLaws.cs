@@ -63,7 +63,7 @@ public class FitLaws
                 (points, motion) =>
                 {
                     var flat = BestFit.Circle2(points).FitOrNull!;
-                    var spatial = BestFit.Circle3(Array.ConvertAll(points, p => motion(new Point3(p.X, p.Y, 0)))).FitOrNull!;
+                    var spatial = BestFit.Circle3(Array.ConvertAll(points, p => motion(new Vector3(p.X, p.Y, 0)))).FitOrNull!;
                     Assert.Equal(flat.Circle.RadiusMetres, spatial.Circle.RadiusMetres, Rounding);
                     Assert.Equal(flat.Residuals.SumOfSquares, spatial.Residuals.SumOfSquares, 1e-15);
                 },

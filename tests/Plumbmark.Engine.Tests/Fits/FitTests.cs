@@ -7,7 +7,7 @@ namespace Plumbmark.Engine.Tests.Fits;
 public class FitTests
 {
     private static readonly Point2[] s_onALine = [new(0, 0), new(1, 2), new(2, 4), new(5, 10)];
-    private static readonly Point3[] s_onALineInSpace = [new(0, 0, 1), new(1, 2, 2), new(2, 4, 3), new(5, 10, 6), new(-1, -2, 0)];
+    private static readonly Vector3[] s_onALineInSpace = [new(0, 0, 1), new(1, 2, 2), new(2, 4, 3), new(5, 10, 6), new(-1, -2, 0)];
 
     [Fact]
     public void TooFewPoints_SaysHowManyAreNeeded()
@@ -48,7 +48,7 @@ public class FitTests
     public void OneRingOfPoints_LeavesTheAxisFree()
     {
         // Six points on one circle: the tilt of a cylinder through them is anyone's guess.
-        Point3[] ring = [.. Enumerable.Range(0, 6).Select(k => new Point3(Math.Cos(k), Math.Sin(k), 0))];
+        Vector3[] ring = [.. Enumerable.Range(0, 6).Select(k => new Vector3(Math.Cos(k), Math.Sin(k), 0))];
         Assert.Null(BestFit.Cylinder(ring).FitOrNull);
     }
 
@@ -76,9 +76,9 @@ public class FitTests
     public void MinimumZonePlane_OfAThousandPoints_TakesLessThanTenMilliseconds()
     {
         var random = new Random(7);
-        Point3[] points =
+        Vector3[] points =
         [
-            .. Enumerable.Range(0, 1000).Select(_ => new Point3(random.NextDouble(), random.NextDouble(), 1e-3 * random.NextDouble())),
+            .. Enumerable.Range(0, 1000).Select(_ => new Vector3(random.NextDouble(), random.NextDouble(), 1e-3 * random.NextDouble())),
         ];
         MinimumZone.Plane(points);
         var best = TimeSpan.MaxValue;

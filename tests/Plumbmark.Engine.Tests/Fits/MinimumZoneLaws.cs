@@ -65,8 +65,8 @@ public class MinimumZoneLaws
                     double Small() => 1e-5 * ((2 * random.NextDouble()) - 1);
                     for (var trial = 0; trial < 200; trial++)
                     {
-                        var point = zone.Shape.Point + new Point3(Small(), Small(), Small());
-                        var direction = (zone.Shape.Direction + new Point3(Small(), Small(), Small())).Unit();
+                        var point = zone.Shape.Point + new Vector3(Small(), Small(), Small());
+                        var direction = (zone.Shape.Direction + new Vector3(Small(), Small(), Small())).Direction;
                         var tube = 2 * points.Max(p => new Line3(point, direction).Distance(p));
                         Assert.True(tube >= zone.ZoneMetres - Nanometre);
                     }
@@ -88,8 +88,8 @@ public class MinimumZoneLaws
                     for (var trial = 0; trial < 200; trial++)
                     {
                         var axis = new Line3(
-                            zone.Shape.Axis.Point + new Point3(Small(), Small(), Small()),
-                            (zone.Shape.Axis.Direction + new Point3(Small(), Small(), Small())).Unit()
+                            zone.Shape.Axis.Point + new Vector3(Small(), Small(), Small()),
+                            (zone.Shape.Axis.Direction + new Vector3(Small(), Small(), Small())).Direction
                         );
                         var distances = points.Select(axis.Distance).ToArray();
                         Assert.True(distances.Max() - distances.Min() >= zone.ZoneMetres - Nanometre);
@@ -125,15 +125,15 @@ public class MinimumZoneLaws
         ).Min();
 
     // The narrowest slab has three points on one side, or two on each: its normal is square to two of the lines between points.
-    private static double NarrowestSlab(Point3[] points)
+    private static double NarrowestSlab(Vector3[] points)
     {
         var steps = (from a in points from b in points where a != b select b - a).ToArray();
         return (
             from a in steps
             from b in steps
-            let normal = a.Cross(b)
+            let normal = Vector3.Cross(a, b)
             where normal.Norm > 1e-9
-            let heights = points.Select(p => normal.Unit().Dot(p)).ToArray()
+            let heights = points.Select(p => Vector3.Dot(normal.Direction, p)).ToArray()
             select heights.Max() - heights.Min()
         ).Min();
     }

@@ -110,13 +110,19 @@ public class CornerLaws
     {
         var corner = Corner.Of(Points);
         corner.Solve(Points.WheelCentre.Z, Points.TrackRodInner, out _);
-        var before = GC.GetAllocatedBytesForCurrentThread();
-        for (var i = 0; i < 1000; i++)
+        long Allocated()
         {
-            corner.Solve(Points.WheelCentre.Z + (5e-5 * i), Points.TrackRodInner, out _);
+            var before = GC.GetAllocatedBytesForCurrentThread();
+            for (var i = 0; i < 1000; i++)
+            {
+                corner.Solve(Points.WheelCentre.Z + (5e-5 * i), Points.TrackRodInner, out _);
+            }
+
+            return GC.GetAllocatedBytesForCurrentThread() - before;
         }
 
-        Assert.Equal(before, GC.GetAllocatedBytesForCurrentThread());
+        // A collection that another test brings about counts the rest of this thread's own allocation block as used: the least of a few runs is the kernel's own.
+        Assert.Equal(0, Enumerable.Range(0, 5).Min(_ => Allocated()));
     }
 
     private static CornerPoints Shifted(Vector3[] shifts, double camber, bool upperOnePiece, bool lowerOnePiece) =>

@@ -1,3 +1,4 @@
+using Plumbmark.Engine.Lengths;
 using Plumbmark.Engine.Linkage;
 using static Plumbmark.Engine.Tests.Linkage.ReferenceCorner;
 
@@ -126,6 +127,44 @@ public class TradeFiguresTests
         // "Roll of bare frame 0.5 deg: 1/4 in height over 30 in; 8 in tower leans 0.07 in"
         Assert.Equal(0.25, 30 * Math.Sin(Radians(0.5)), 0.015);
         Assert.Equal(0.07, 8 * Math.Sin(Radians(0.5)), 0.001);
+    }
+
+    /// <summary>Of a bay measured crosswise between its marks: what a slide or a sideways move does to the difference of its diagonals, first order.</summary>
+    [Theory]
+    [InlineData("rail slid", 88, 30, 1.9)] // 2 L / D
+    [InlineData("front sideways", 88, 30, 0.65)] // 2 W / D: plan diagonals of a long bay are weak on sidesway
+    [InlineData("front sideways", 30, 24, 1.25)]
+    public void Diagonals_OfABay_AnswerBy(string how, double length, double width, double times)
+    {
+        // An eighth: 0.24 in for the slid rail and 0.08 in for the sideways front of the long bay.
+        const double S = 1.0 / 8;
+        var (ahead, aside) = how == "rail slid" ? (S, 0.0) : (0.0, S);
+        var (half, left, right) = (0.5 * width, length + ahead, length);
+        // The left rail carries both its ends ahead; the front end carries both its corners aside.
+        var leftFrontToRightRear = Vector3.Distance(In(left, half + aside, 0), In(0, -half, 0)) / Inch;
+        var rightFrontToLeftRear = Vector3.Distance(In(right, -half + aside, 0), In(ahead, half, 0)) / Inch;
+        Assert.Equal(times, (leftFrontToRightRear - rightFrontToLeftRear) / S, 0.01 * times);
+    }
+
+    [Fact]
+    public void EdgeForCentre_OfASevenSixteenthsHole_IsHalfOfIt() =>
+        Assert.Equal(0.22, Length.FromFraction(0, 7, 16, LengthUnit.Inch).Inches / 2, 0.005);
+
+    /// <summary>Two lengths compared, each between two dropped marks: what two standard deviations leave after n repeats, lines lifted off between (0.5 mm a drop, 0.5 mm the tape).</summary>
+    [Theory]
+    [InlineData(1, 2.4, 0.10)]
+    [InlineData(2, 1.7, 0.07)]
+    [InlineData(3, 1.4, 0.06)]
+    [InlineData(5, 1.1, 0.04)]
+    public void NoiseOfLeftAgainstRight_FallsWithRepeats(int repeats, double millimetres, double inches)
+    {
+        // Only if every repeat drops both marks anew: tape repeats alone leave both drops, sqrt(2 x 0.5^2) of the 0.87 mm, as they were.
+        var one = Math.Sqrt(3 * 0.25);
+        var difference = 2 * Math.Sqrt(2.0 / repeats) * one;
+        Assert.Equal(millimetres, difference, 0.05);
+        Assert.Equal(inches, difference / 25.4, 0.005);
+        var tapeAlone = 2 * Math.Sqrt(2 * ((2 * 0.25) + (0.25 / repeats)));
+        Assert.True(tapeAlone >= 2, $"{tapeAlone} mm, however often the tape is read");
     }
 
     private static (double Camber, double Castor, double LowerJointForward) Change(Func<CornerFrame, CornerFrame> move)

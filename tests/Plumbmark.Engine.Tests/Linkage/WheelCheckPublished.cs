@@ -39,6 +39,17 @@ public class WheelCheckPublished
         Assert.Equal(kingPin, Degrees(exactKingPin), 17 * Printed);
     }
 
+    /// <summary>King-pin inclination from the mean of both cambers over 1 - cos 20, own computation: 8.0759 for 8 degrees (castor 3), 12.2746 for 12 (castor 5).</summary>
+    [Theory]
+    [InlineData(1.515081, -0.541005, 8, 8.0759)]
+    [InlineData(2.458625, -0.978126, 12, 12.2746)]
+    public void KingPin_ByTheMean_IsHighByWhatItsFormCosts(double outCamber, double inCamber, double kingPin, double byMean)
+    {
+        var swing = new CastorSwing(0, Radians(20), Radians(outCamber), Radians(20), Radians(inCamber));
+        Assert.Equal(byMean, Degrees(swing.KingPinByMean()), 0.51e-4);
+        Assert.Equal(kingPin, Degrees(swing.Exact().KingPinRadians), 17 * Printed);
+    }
+
     [Theory]
     [InlineData(20, 1.4619022)]
     [InlineData(15, 1.9318517)]

@@ -74,7 +74,7 @@ public partial class DocumentedTests
         @"metre|millimetre|radian|degree|newton|pascal|\bMPa\b|\bGPa\b|\bmm\b|\bin\b \b(inch|mm)|inches|second|minute|\bm[²;.]|\bm⁴|per metre|pound"
             + @"|probabilit|chance|ratio|share|factor|fraction|odds|quantile|percent|per cent|dimensionless|no unit|same unit|own unit|any unit|its unit|unit of|units of"
             + @"|count|number of|weight|strain|curvature|cosine|sine|standardised|degrees of freedom|\bχ²|\bw =|logarithm|\blog\b|BIC|information|direction|scale|relative",
-        RegexOptions.IgnoreCase
+        RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture
     )]
     private static partial Regex Units();
 }

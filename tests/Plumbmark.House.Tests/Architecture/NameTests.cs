@@ -143,8 +143,8 @@ public partial class NameTests
 
     // Matches a public type that begins at the left margin; nested cases of a closed outcome are indented.
     [GeneratedRegex(
-        @"^public (?:(?:static|sealed|abstract|readonly|partial|ref) )*(?:record struct|record class|record|class|struct|interface|enum|delegate [\w<>\[\]?,]+(?: [\w<>\[\]?]+)*?) (\w+)",
-        RegexOptions.Multiline
+        @"^public (?:(?:static|sealed|abstract|readonly|partial|ref) )*(?:record struct|record class|record|class|struct|interface|enum|delegate [\w<>\[\]?,]+(?: [\w<>\[\]?]+)*?) (?<name>\w+)",
+        RegexOptions.Multiline | RegexOptions.ExplicitCapture
     )]
     private static partial Regex PublicTypes();
 

@@ -167,6 +167,17 @@ public class BenchInspectionTests
     }
 
     [Fact]
+    public void WantOfKnowledge_CallsNoPartOut()
+    {
+        // An eye height sure to an inch only: within a thirty-second with little probability, but not shown to be beyond it either.
+        var car = BenchFiles.Car(Eyes("2.00", "2.10").Replace("\"tool\": \"caliper\"", "\"sigma\": \"1\"", StringComparison.Ordinal));
+        var answer = BenchInspection.Of(car);
+        Assert.All(answer.Parts, p => Assert.True(p.Dimensions[0].Comparisons[0].ProbabilityWithin < 0.05));
+        Assert.All(answer.Parts, p => Assert.Equal(Verdict.CannotTellYet, p.Verdict));
+        Assert.All(answer.Parts, p => Assert.DoesNotContain(p.Reasons, r => r.Contains(": out.", StringComparison.Ordinal)));
+    }
+
+    [Fact]
     public void BentTooFar_IsForAnEngineer()
     {
         var arm = BenchInspection.Of(BenchFiles.Car(Arm("pressed", "1.2"))).Parts[0];

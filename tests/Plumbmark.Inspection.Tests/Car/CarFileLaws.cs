@@ -21,6 +21,7 @@ public class CarFileLaws
                 Assert.Equal(car.Tools, read.Tools);
                 Assert.Equal(car.Car, read.Car);
                 Assert.Equal(car.Units, read.Units);
+                Assert.Equal(car.Photos, read.Photos);
             },
             iter: 300
         );

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using CsCheck;
 using Plumbmark.Engine.Lengths;
@@ -46,8 +47,23 @@ public sealed class ReadingsCsvLaws
                     .Read(ReadingsCsv.Write(car), car with { Readings = [] })
                     .Match(a => a.Readings, f => throw new InvalidOperationException(Told(f)));
                 Assert.Equal(note, Assert.Single(read).Note);
-                Assert.False(CsvText.Shielded(note) is { Length: > 0 } cell && "=+-@\t\r".Contains(cell[0], StringComparison.Ordinal));
+                Assert.False(IsFormula(CsvText.Shielded(note)), note);
             });
+
+    // A spreadsheet works out what begins so, unless it is a plain number (the usual list: = + - @, tab, carriage return).
+    private static bool IsFormula(string? cell) =>
+        cell is { Length: > 0 }
+        && "=+-@\t\r".Contains(cell[0], StringComparison.Ordinal)
+        && !decimal.TryParse(cell, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out _);
+
+    [Fact]
+    public void AnyCar_NoCellIsAFormula() =>
+        CarFiles.Any.Sample(car =>
+        {
+            var csv = Encoding.UTF8.GetString(ReadingsCsv.Write(car)).TrimStart('\uFEFF');
+            var cells = CsvScanner.Rows(csv, new Faults()).SelectMany(r => r);
+            Assert.DoesNotContain(cells, c => IsFormula(c.Text));
+        });
 
     [Fact]
     public void AnyBytes_HaveAnOutcome() =>

@@ -65,5 +65,5 @@ public class ContradictionTests
         };
 
     private static Reading.Plan Length(string id, string from, string to, string text) =>
-        new(id, from, to, LengthText.Read(text, LengthUnit.Inch).Match(l => l, r => throw new ArgumentException(r.Sentence)));
+        new(id, from, to, LengthText.Read(text, LengthUnit.Inch).Match(l => l, r => throw new ArgumentException(r.Sentence, nameof(text))));
 }

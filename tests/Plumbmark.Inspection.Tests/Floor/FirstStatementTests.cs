@@ -63,5 +63,5 @@ public class FirstStatementTests
     private static Reading.Plan Plan(string id, string from, string to, string text) => new(id, from, to, In(text)) { Tool = "tape" };
 
     private static Length In(string text) =>
-        LengthText.Read(text, LengthUnit.Inch).Match(l => l, r => throw new ArgumentException(r.Sentence));
+        LengthText.Read(text, LengthUnit.Inch).Match(l => l, r => throw new ArgumentException(r.Sentence, nameof(text)));
 }

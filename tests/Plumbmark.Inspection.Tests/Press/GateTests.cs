@@ -77,6 +77,27 @@ public class GateTests
     }
 
     [Fact]
+    public void ATestAfterABite_IsNotTheOneBeforeTheFirst()
+    {
+        var job = PressFiles.Job(PressJobSamples.LowerArm);
+        var before = Assert.Single(job.CrackTests);
+        var after = before with { Id = "t2", AfterBite = "b1" };
+        var asking = Assert.IsType<GateOutcome.Asking>(Gate.Examine(job with { CrackTests = [after] }));
+        Assert.Equal("crackTest", Assert.Single(asking.Questions).Topic);
+        Assert.IsType<GateOutcome.Open>(Gate.Examine(job with { CrackTests = [after, before] }));
+    }
+
+    [Fact]
+    public void OneTestOfSeveralThatFoundACrack_IsEnough()
+    {
+        const string Clear = "{ \"id\": \"t1\", \"method\": \"dye\", \"found\": \"no\" }";
+        RefusedFor(
+            RefusalReason.Cracked,
+            PressJobSamples.LowerArm.With(Clear, $"{Clear}, {{ \"id\": \"t2\", \"method\": \"magnetic\", \"found\": \"yes\" }}")
+        );
+    }
+
+    [Fact]
     public void AForgedBracket_NeedsMagneticParticles()
     {
         var bracket = PressJobSamples

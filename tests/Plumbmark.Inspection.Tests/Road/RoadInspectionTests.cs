@@ -64,10 +64,8 @@ public class RoadInspectionTests
     }
 
     [Theory]
-    [InlineData(DemoRoad.Fault.None)]
     [InlineData(DemoRoad.Fault.BentMount)]
     [InlineData(DemoRoad.Fault.WrongLever)]
-    [InlineData(DemoRoad.Fault.HarmlessEighth)]
     public void LinearAndTrials_AgreeOnTheDemosFaults(DemoRoad.Fault fault)
     {
         // JCGM 101:2008, clause 8, at one significant digit.
@@ -81,13 +79,63 @@ public class RoadInspectionTests
     {
         // Nobody has measured the demo's track rods: within 3 mm the wheels stand anywhere in 2.8 degrees of toe, and a wheel centre that swings about its king-pin comes inward either way.
         // Slopes cannot show that: the front track's mean lies a tenth of u below its value, and without the bow both ends miss the trials by more than the clause allows.
-        var answer = RoadInspection.Of(DemoCar.File(), trials: 40_000);
+        var answer = RoadInspection.Of(DemoCar.File(), trials: 20_000);
         Assert.NotEmpty(answer.Trials);
         Assert.All(answer.Trials, t => Assert.True(t.Agrees, t.ToString()));
         var track = answer.Figures.Single(f => f.Kind == FigureKind.FrontTrack);
         var tried = answer.Trials.Single(t => t.Kind == FigureKind.FrontTrack);
         Assert.InRange(track.Bow, -0.1e-3, -0.05e-3);
         Assert.True(Math.Abs(tried.LinearLow - track.Bow - tried.TriedLow) > tried.Tolerance);
+    }
+
+    [Fact]
+    public void PartsFromTheBench_AreTaken_UntilTheRoadIsToldItself()
+    {
+        // The demo's left lever is the early one, its pad 1.418 in high where this car's late one has 1.20; the right one's is 1.203.
+        var road = DemoRoad.Car(DemoRoad.Fault.None);
+        var parts = road.Road!.Parts.Where(p => p.Part != CornerPart.Lever).ToList();
+        var car = road with { Parts = DemoCar.File().Parts, Tools = DemoCar.File().Tools, Road = road.Road with { Parts = parts } };
+        var bump = Figure(RoadInspection.Of(car, MeasuredPlaces.None), FigureKind.BumpSteer, Side.Left);
+        var told = Figure(Of(DemoRoad.Fault.WrongLever), FigureKind.BumpSteer, Side.Left);
+        Assert.Equal((CornerPart.Lever, Side.Left), (bump.Contributions[0].What, bump.Contributions[0].Side));
+        Assert.Equal(0.218 / 0.22, bump.Contributions[0].Amount / told.Contributions[0].Amount, 0.005);
+        Assert.Equal(Verdict.Out, bump.Verdict);
+        var answer = RoadInspection.Of(car, MeasuredPlaces.None);
+        Assert.Contains(
+            answer.Assumed,
+            a =>
+                a.StartsWith(
+                    "Taken from the bench: left steering lever up +0.22 in, Lever, left against the late lever",
+                    StringComparison.Ordinal
+                )
+        );
+        // Told on the Road as right, the bench's own is left aside.
+        var right = new PartDeviation("x", CornerPart.Lever, Side.Left, [new(PartQuantity.Up, Inch(0), null)], Inch(0.006m));
+        var told2 = RoadInspection.Of(car with { Road = car.Road! with { Parts = [.. parts, right] } }, MeasuredPlaces.None);
+        Assert.Equal(Verdict.True, Figure(told2, FigureKind.BumpSteer, Side.Left).Verdict);
+    }
+
+    [Fact]
+    public void WantOfKnowledge_CallsNothingOut()
+    {
+        // Every place sure to an inch only: hardly any angle is likely to be within half a degree, and none is shown to be beyond.
+        var car = DemoRoad.Car(DemoRoad.Fault.None);
+        var parts = car.Road!.Parts.Select(p => p with { Sigma = Inch(1), SigmaAngle = Angle.FromDegrees(9) });
+        var answer = RoadInspection.Of(car with { Road = car.Road with { Parts = [.. parts] } }, MeasuredPlaces.None);
+        Assert.Contains(answer.Figures, f => f.ProbabilityWithin < 0.05);
+        Assert.DoesNotContain(answer.Figures, f => f.Verdict == Verdict.Out);
+        Assert.Equal(Verdict.CannotTellYet, answer.Verdict);
+    }
+
+    [Fact]
+    public void WhatMakesAFigure_NamesFour_AndNothingThatRoundsToNothing()
+    {
+        var car = DemoCar.File();
+        var (answer, display) = (RoadInspection.Of(car), RoadDisplay.Of(car));
+        var shares = answer.Figures.Select(f => RoadText.Shares(f, display)).ToList();
+        Assert.All(shares, s => Assert.DoesNotMatch(@" 0\.00 in| 0°00'", s));
+        Assert.All(shares, s => Assert.True(s.Count(c => c == ',') <= 3, s));
+        Assert.Contains(shares, s => s.EndsWith(" smaller", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -238,6 +286,59 @@ public class RoadInspectionTests
         var (left, right) = (Figure(answer, FigureKind.Camber, Side.Left), Figure(answer, FigureKind.Camber, Side.Right));
         Assert.Equal(left.Drawn, right.Drawn, 1e-12);
         Assert.True(left.Value > left.Drawn && right.Value < right.Drawn);
+    }
+
+    [Fact]
+    public void HangerAnEighthAhead_TurnsTheThrustLine_AndTheCarDogTracks()
+    {
+        // Left spring eye 1/8 in forward over eyes 32 in apart: the axle turns to the right by atan(1/8 / 32), and over the wheelbase the rear runs that much to the right of the front.
+        var car = DemoRoad.Car(DemoRoad.Fault.None);
+        var parts = car.Road!.Parts.Where(p => p is not { Part: CornerPart.RearEye, Side: Side.Left });
+        var eye = new PartDeviation("x", CornerPart.RearEye, Side.Left, [new(PartQuantity.Forward, Inch(0.125m), null)], Inch(0.006m));
+        var answer = RoadInspection.Of(car with { Road = car.Road with { Parts = [.. parts, eye] } }, MeasuredPlaces.None);
+        double Value(FigureKind kind) => answer.Figures.Single(f => f.Kind == kind && f.Side is null).Value;
+        var turned = Math.Atan(0.125 / 32);
+        Assert.Equal(-turned, Value(FigureKind.Thrust), 1e-9);
+        var dog = answer.Figures.Single(f => f.Kind == FigureKind.DogTrack);
+        // Wheelbase 87 in less half of what the left side lost, seen along the thrust line.
+        Assert.Equal(
+            -Math.Sin(turned) * (answer.Figures.Where(f => f.Kind == FigureKind.Wheelbase).Average(f => f.Value)),
+            dog.Value,
+            1e-7
+        );
+        Assert.Equal((CornerPart.RearEye, Side.Left), (dog.Contributions[0].What, dog.Contributions[0].Side));
+        Assert.True(dog.U > 0);
+    }
+
+    [Fact]
+    public void RearAxleToTheLeft_IsAnOffset_AndDogTracksByAsMuch()
+    {
+        var car = DemoRoad.Car(DemoRoad.Fault.None);
+        PartDeviation Eye(Side side, decimal toTheLeft) =>
+            new($"{side}", CornerPart.RearEye, side, [new(PartQuantity.Out, Inch(side == Side.Left ? toTheLeft : -toTheLeft), null)]);
+        var parts = car.Road!.Parts.Where(p => p.Part != CornerPart.RearEye);
+        PartDeviation[] eyes = [Eye(Side.Left, 0.25m), Eye(Side.Right, 0.25m)];
+        var answer = RoadInspection.Of(car with { Road = car.Road with { Parts = [.. parts, .. eyes] } }, MeasuredPlaces.None);
+        Assert.Equal(0.25 * 0.0254, answer.Figures.Single(f => f.Kind == FigureKind.RearOffset).Value, 1e-9);
+        Assert.Equal(0.25 * 0.0254, answer.Figures.Single(f => f.Kind == FigureKind.DogTrack).Value, 1e-9);
+        Assert.Equal(0, answer.Figures.Single(f => f.Kind == FigureKind.Thrust).Value, 1e-12);
+    }
+
+    [Fact]
+    public void OverTravelAndSteer_EveryAngleIsThere()
+    {
+        var answer = Of(DemoRoad.Fault.None);
+        var curve = answer.FoundCurves[Side.Left];
+        var ride = curve.MinBy(p => Math.Abs(p.TravelMetres))!;
+        Assert.Equal(Figure(answer, FigureKind.KingPin, Side.Left).Value, ride.KingPin, 1e-9);
+        var ground = answer.Ground.Single(g => g.Side == Side.Left);
+        Assert.Equal(ground.ScrubRadius, ride.ScrubRadiusMetres!.Value, 1e-9);
+        Assert.Equal(ground.Trail, ride.TrailMetres!.Value, 1e-9);
+        Assert.Equal(ground.RollCentre, ride.RollCentreMetres!.Value, 1e-9);
+        Assert.True(curve[^1].KingPin != curve[0].KingPin && curve[^1].TrailMetres != curve[0].TrailMetres);
+        // With castor the inner wheel, swung outboard, leans out at the top; the outer one, swung inboard, leans in.
+        var turn = answer.Turns.Single(t => Math.Abs(t.Inner - RoadKinematics.InnerTurnRadians) < 1e-9).ToTheLeft!;
+        Assert.True(turn.InnerCamber > ride.Camber && turn.OuterCamber < ride.Camber);
     }
 
     [Fact]

@@ -36,7 +36,14 @@ public static class SimulatedSurvey
             new CarIdentity("Invented"),
             [
                 new Tool("tape", ToolKind.Tape, TapeClass.II, Mm(style.Division)),
-                new Tool("level", ToolKind.Level, null, Mm(style.Division), Mm(Math.Max(0.01, style.LevelSigma))),
+                // What its owner knows of one reading: the level's own error and that it is read to a division.
+                new Tool(
+                    "level",
+                    ToolKind.Level,
+                    null,
+                    Mm(style.Division),
+                    Mm(double.Hypot(style.LevelSigma, style.Division / Math.Sqrt(12)))
+                ),
             ],
             new Frame(Points(frame, style), style.Limit is { } t ? new Limits(Mm(t), Mm(t), Mm(t), LimitSource.Own) : null),
             readings

@@ -55,17 +55,17 @@ public sealed partial class TextsTests
             );
 
     private static IEnumerable<string> Used() =>
-        Sources().SelectMany(f => Call().Matches(File.ReadAllText(f))).Select(m => m.Groups[1].Value).Distinct();
+        Sources().SelectMany(f => Call().Matches(File.ReadAllText(f))).Select(m => m.Groups["key"].Value).Distinct();
 
     private static IEnumerable<string> Made() =>
         Sources()
             .SelectMany(f => MadeCall().Matches(File.ReadAllText(f)))
-            .Select(m => $"^{Hole().Replace(Regex.Escape(m.Groups[1].Value).Replace("\\{", "{"), ".+")}$");
+            .Select(m => $"^{Hole().Replace(Regex.Escape(m.Groups["key"].Value).Replace("\\{", "{"), ".+")}$");
 
-    [GeneratedRegex("""\bSay\("([a-z0-9.-]+)["\s]*[,)]""")]
+    [GeneratedRegex("""\bSay\("(?<key>[a-z0-9.-]+)["\s]*[,)]""", RegexOptions.ExplicitCapture)]
     private static partial Regex Call();
 
-    [GeneratedRegex("""\bSay\(\$"([^"]+)"[,)]""")]
+    [GeneratedRegex("""\bSay\(\$"(?<key>[^"]+)"[,)]""", RegexOptions.ExplicitCapture)]
     private static partial Regex MadeCall();
 
     [GeneratedRegex("""\{[^}]*\}""")]

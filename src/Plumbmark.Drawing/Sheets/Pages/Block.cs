@@ -16,6 +16,9 @@ internal abstract class Block
 
     public abstract void Draw(SKCanvas canvas, double x, double y, double width);
 
+    /// <summary>Every text on it, as it was given.</summary>
+    public abstract IEnumerable<string> Texts { get; }
+
     /// <summary>The part that fits into the room and the rest; null when it cannot be cut there.</summary>
     public virtual (Block Fits, Block Remains)? Cut(double width, double room) => null;
 

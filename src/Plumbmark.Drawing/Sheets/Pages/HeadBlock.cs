@@ -8,6 +8,8 @@ internal sealed class HeadBlock(string title, string subject, string date) : Blo
 {
     private static readonly Ink s_rule = new("head-rule", "#13262d", 1.6);
 
+    public override IEnumerable<string> Texts => [title, subject, date];
+
     public override double Height(double width) => 40;
 
     public override void Draw(SKCanvas canvas, double x, double y, double width)

@@ -11,6 +11,9 @@ internal sealed record PageFrame(double Width, double Height)
 
     public double TextHeight => Height - Top - Bottom;
 
+    /// <summary>The same paper with room for more: laid out larger and printed smaller by this factor.</summary>
+    public PageFrame Printed(double scale) => new(Width / scale, Height / scale);
+
     public static PageFrame Of(Paper paper) =>
         paper switch
         {

@@ -21,7 +21,7 @@ internal static class PageType
 
     public static Lettering Small { get; } = new("small", 7.5, Grey);
 
-    public static Lettering Fine { get; } = new("fine", 6.8, Grey);
+    public static Lettering Fine { get; } = new("fine", 7.5, Dark);
 
     public static Lettering SmallStrong { get; } = new("small-strong", 7.5, Dark, IsBold: true);
 

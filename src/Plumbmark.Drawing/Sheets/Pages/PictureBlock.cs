@@ -6,6 +6,17 @@ namespace Plumbmark.Drawing.Sheets.Pages;
 /// <summary>A picture, as wide as it may be and never taller than given.</summary>
 internal sealed class PictureBlock(Picture picture, double tallest) : Block
 {
+    public override IEnumerable<string> Texts => picture.Shapes.SelectMany(WordsIn);
+
+    private static IEnumerable<string> WordsIn(Shape shape) =>
+        shape switch
+        {
+            Shape.Words words => [words.Text],
+            Shape.Group group => group.Shapes.SelectMany(WordsIn),
+            Shape.Link link => link.Shapes.SelectMany(WordsIn),
+            _ => [],
+        };
+
     public override double Height(double width) => (picture.Height * Scale(width)) + 4;
 
     public override void Draw(SKCanvas canvas, double x, double y, double width)

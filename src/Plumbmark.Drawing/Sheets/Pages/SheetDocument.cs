@@ -1,3 +1,4 @@
+using Plumbmark.Drawing.Fonts;
 using Plumbmark.Drawing.Pictures;
 using SkiaSharp;
 
@@ -13,9 +14,15 @@ internal sealed record SheetDocument(string Title, string Subject, SheetOptions 
     private static readonly Ink s_rule = new("page-rule", "#13262d", 1);
     private static readonly Ink s_foot = new("page-foot", "#b4bec2", 0.6);
 
+    /// <summary>How large everything is printed; less than one where a sheet is to stay on one page.</summary>
+    public double Scale { get; init; } = 1;
+
+    /// <summary>The paper as it is laid out.</summary>
+    private PageFrame Frame => PageFrame.Of(Options.Paper).Printed(Scale);
+
     public byte[] Pdf()
     {
-        var frame = PageFrame.Of(Options.Paper);
+        var frame = Frame;
         var pages = Pages(frame);
         using var memory = new MemoryStream();
         using (var stream = new SKManagedWStream(memory))
@@ -23,7 +30,8 @@ internal sealed record SheetDocument(string Title, string Subject, SheetOptions 
         {
             for (var number = 1; number <= pages.Count; number++)
             {
-                var canvas = document.BeginPage((float)frame.Width, (float)frame.Height);
+                var canvas = document.BeginPage((float)(frame.Width * Scale), (float)(frame.Height * Scale));
+                canvas.Scale((float)Scale);
                 DrawPage(canvas, frame, pages[number - 1], number, pages.Count);
                 document.EndPage();
             }
@@ -31,17 +39,29 @@ internal sealed record SheetDocument(string Title, string Subject, SheetOptions 
             document.Close();
         }
 
-        return memory.ToArray();
+        return PdfLanguage.Added(memory.ToArray());
     }
 
     // Room kept at the top of every page for the running line of the second page and those after it.
     private const double Running = 12;
 
     /// <summary>How many pages it takes.</summary>
-    public int PageCount => Pages(PageFrame.Of(Options.Paper)).Count;
+    public int PageCount => Pages(Frame).Count;
 
     private IReadOnlyList<IReadOnlyList<PageBreaks.Placed>> Pages(PageFrame frame) =>
-        PageBreaks.Of([new HeadBlock(Title, Subject, DateText), .. Blocks], frame.TextWidth, frame.TextHeight - Running);
+        PageBreaks.Of(
+            [new HeadBlock(Title, Subject, DateText), .. Blocks, .. LackedLetters()],
+            frame.TextWidth,
+            frame.TextHeight - Running
+        );
+
+    private IEnumerable<Block> LackedLetters() =>
+        Blocks.SelectMany(b => b.Texts).Append(Subject).Any(t => Typefaces.Printable(t) != t)
+            ? [new TextBlock(Unprintable, PageType.Fine)]
+            : [];
+
+    // The fonts hold Latin, Greek and Cyrillic letters; those of the machine are not used, so that the same car gives the same sheet everywhere.
+    private const string Unprintable = "\u25A1 stands for a letter that the fonts of this sheet lack. The car file has it.";
 
     private string DateText => Options.Date.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
 

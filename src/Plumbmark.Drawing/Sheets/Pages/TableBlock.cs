@@ -23,6 +23,9 @@ internal sealed class TableBlock(
     private double _measuredFor = double.NaN;
     private double[] _heights = [];
 
+    public override IEnumerable<string> Texts =>
+        columns.Select(c => c.Head).Concat(rows.SelectMany(r => r).SelectMany(c => c.Parts).Select(p => p.Text));
+
     public override double LeastHeight(double width) =>
         HeadHeight(width) + Heights(width).Take(2).Sum() + (rows.Count <= 2 ? AfterTable : 0);
 

@@ -16,6 +16,8 @@ internal sealed class TextBlock(string text, Lettering lettering, string? mark =
 
     public static TextBlock Heading(string text) => new(text, PageType.Heading, staysWithNext: true, below: 2);
 
+    public override IEnumerable<string> Texts => _lines ?? [text];
+
     public override double LeastHeight(double width) => Math.Min(Height(width), 2 * lettering.Leading());
 
     public override double Height(double width) => (Lines(width).Count * lettering.Leading()) + below;

@@ -2,7 +2,7 @@ namespace Plumbmark.Engine.Fits.Kernels;
 
 /// <summary>Two residuals per point, in the plane |q - h n| - r and out of it h = q·n with q = p - c.</summary>
 /// <remarks>Unknowns: centre along e1, e2 and n; rise of the plane along e1 and e2; radius.</remarks>
-internal sealed class Circle3Model(Point3[] points) : FitModel<Circle3>
+internal sealed class Circle3Model(Vector3[] points) : FitModel<Circle3>
 {
     public override int Unknowns => 6;
 
@@ -14,7 +14,7 @@ internal sealed class Circle3Model(Point3[] points) : FitModel<Circle3>
         for (var i = 0; i < points.Length; i++)
         {
             var q = points[i] - state.Centre;
-            var (u, v, h) = (q.Dot(e1), q.Dot(e2), q.Dot(state.Normal));
+            var (u, v, h) = (Vector3.Dot(q, e1), Vector3.Dot(q, e2), Vector3.Dot(q, state.Normal));
             var rho = Math.Max(Math.Sqrt((u * u) + (v * v)), double.Epsilon);
             residuals[2 * i] = rho - state.RadiusMetres;
             residuals[(2 * i) + 1] = h;
@@ -30,7 +30,7 @@ internal sealed class Circle3Model(Point3[] points) : FitModel<Circle3>
     {
         var (e1, e2) = state.Normal.SquareDirections();
         var centre = state.Centre + (step[0] * e1) + (step[1] * e2) + (step[2] * state.Normal);
-        var normal = (state.Normal - (step[3] * e1) - (step[4] * e2)).Unit();
+        var normal = (state.Normal - (step[3] * e1) - (step[4] * e2)).Direction;
         return new Circle3(centre, normal, state.RadiusMetres + step[5]);
     }
 }

@@ -22,10 +22,10 @@ internal sealed class Cloud2
     public static Cloud2? Make<TFit>(ReadOnlySpan<Point2> points, int needed, bool mayBeCollinear, out FitOutcome<TFit>? refusal)
         where TFit : class
     {
-        var inSpace = new Point3[points.Length];
+        var inSpace = new Vector3[points.Length];
         for (var i = 0; i < points.Length; i++)
         {
-            inSpace[i] = new Point3(points[i].X, points[i].Y, 0);
+            inSpace[i] = new Vector3(points[i].X, points[i].Y, 0);
         }
 
         var cloud = Cloud3.Make(inSpace, needed, mayBeCollinear, out refusal);

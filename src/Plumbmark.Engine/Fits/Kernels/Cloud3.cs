@@ -6,23 +6,23 @@ internal sealed class Cloud3
     // Points that spread this much less across than along count as one line (or one place): a nanometre per metre is below any gauge.
     private const double SpreadShare = 1e-9;
 
-    private Cloud3(Point3 centre, double size, Point3[] points, double[] spread, Point3[] directions) =>
+    private Cloud3(Vector3 centre, double size, Vector3[] points, double[] spread, Vector3[] directions) =>
         (Centre, Size, Points, Spread, Directions) = (centre, size, points, spread, directions);
 
-    public Point3 Centre { get; }
+    public Vector3 Centre { get; }
 
     /// <summary>Root mean square distance from the centroid, metres.</summary>
     public double Size { get; }
 
     /// <summary>(p - centre) / size.</summary>
-    public Point3[] Points { get; }
+    public Vector3[] Points { get; }
 
     /// <summary>Square roots of the sums of squares along <see cref="Directions"/>, scaled, largest first.</summary>
     public double[] Spread { get; }
 
-    public Point3[] Directions { get; }
+    public Vector3[] Directions { get; }
 
-    public static Cloud3? Make<TFit>(ReadOnlySpan<Point3> points, int needed, bool mayBeCollinear, out FitOutcome<TFit>? refusal)
+    public static Cloud3? Make<TFit>(ReadOnlySpan<Vector3> points, int needed, bool mayBeCollinear, out FitOutcome<TFit>? refusal)
         where TFit : class
     {
         refusal = null;
@@ -51,20 +51,20 @@ internal sealed class Cloud3
         return cloud;
     }
 
-    private static Cloud3? About(ReadOnlySpan<Point3> points)
+    private static Cloud3? About(ReadOnlySpan<Vector3> points)
     {
-        var (centre, largest) = (default(Point3), 0.0);
+        var (centre, largest) = (default(Vector3), 0.0);
         foreach (var p in points)
         {
             centre += 1.0 / points.Length * p;
             largest = Math.Max(largest, p.Norm);
         }
 
-        var (size, scaled) = (0.0, new Point3[points.Length]);
+        var (size, scaled) = (0.0, new Vector3[points.Length]);
         for (var i = 0; i < points.Length; i++)
         {
             scaled[i] = points[i] - centre;
-            size += scaled[i].Dot(scaled[i]) / points.Length;
+            size += Vector3.Dot(scaled[i], scaled[i]) / points.Length;
         }
 
         size = Math.Sqrt(size);
@@ -82,6 +82,6 @@ internal sealed class Cloud3
         }
 
         var (values, vectors) = SingularValues.Of(columns);
-        return new Cloud3(centre, size, scaled, values, Array.ConvertAll(vectors, v => new Point3(v[0], v[1], v[2])));
+        return new Cloud3(centre, size, scaled, values, Array.ConvertAll(vectors, v => new Vector3(v[0], v[1], v[2])));
     }
 }

@@ -13,7 +13,7 @@ internal static class TubeSearch
     /// <param name="Promised">By how much the radius was to shrink, seen square to the direction before.</param>
     public sealed record Tube(Line3 Line, double Radius, double Promised, int[] Touching, double Sensitivity);
 
-    public static Tube? Narrow(Point3[] points, Line3 line)
+    public static Tube? Narrow(Vector3[] points, Line3 line)
     {
         var (e1, e2) = line.Direction.SquareDirections();
         var (u, v, s) = Coordinates(points, line, e1, e2);
@@ -51,7 +51,7 @@ internal static class TubeSearch
     {
         var (e1, e2) = line.Direction.SquareDirections();
         var x = exchange.X;
-        var direction = (line.Direction + (x[2] * e1) + (x[3] * e2)).Unit();
+        var direction = (line.Direction + (x[2] * e1) + (x[3] * e2)).Direction;
         var point = line.Point + (x[0] * e1) + (x[1] * e2);
         // Several cuts may belong to one point; together they say in which direction, and how strongly, it holds the tube open.
         var pulls = exchange
@@ -71,11 +71,11 @@ internal static class TubeSearch
         );
     }
 
-    private static (double[] U, double[] V, double[] S) Coordinates(Point3[] points, Line3 line, Point3 e1, Point3 e2) =>
+    private static (double[] U, double[] V, double[] S) Coordinates(Vector3[] points, Line3 line, Vector3 e1, Vector3 e2) =>
         (
-            Array.ConvertAll(points, p => (p - line.Point).Dot(e1)),
-            Array.ConvertAll(points, p => (p - line.Point).Dot(e2)),
-            Array.ConvertAll(points, p => (p - line.Point).Dot(line.Direction))
+            Array.ConvertAll(points, p => Vector3.Dot(p - line.Point, e1)),
+            Array.ConvertAll(points, p => Vector3.Dot(p - line.Point, e2)),
+            Array.ConvertAll(points, p => Vector3.Dot(p - line.Point, line.Direction))
         );
 
     private static double Largest(double[] u, double[] v, double[] x, double[] s)

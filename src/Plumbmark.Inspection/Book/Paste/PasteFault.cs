@@ -1,3 +1,5 @@
+using Plumbmark.Inspection.Car.Json;
+
 namespace Plumbmark.Inspection.Book.Paste;
 
 /// <summary>One thing wrong with a pasted block.</summary>
@@ -6,6 +8,12 @@ namespace Plumbmark.Inspection.Book.Paste;
 /// <param name="Sentence">What was found and what is allowed.</param>
 public sealed record PasteFault(int Row, string? Column, string Sentence)
 {
+    /// <summary>The heading of the column, fit to print; null for the row as a whole.</summary>
+    public string? Column { get; init; } = Column is null ? null : Printable.Of(Column);
+
+    /// <summary>What was found and what is allowed; fit to print.</summary>
+    public string Sentence { get; init; } = Printable.Of(Sentence);
+
     /// <summary>The place first, then the sentence.</summary>
     public override string ToString() =>
         Row == 0 ? Sentence

@@ -7,6 +7,12 @@ namespace Plumbmark.Inspection.Car.Json;
 /// <param name="Sentence">What was found and what is allowed, as one or two sentences for a person.</param>
 public sealed record Fault(string Path, int Line, int Column, string Sentence)
 {
+    /// <summary>Where in the file's own terms; fit to print.</summary>
+    public string Path { get; init; } = Printable.Of(Path);
+
+    /// <summary>What was found and what is allowed; fit to print.</summary>
+    public string Sentence { get; init; } = Printable.Of(Sentence);
+
     /// <summary>The whole fault on one line: place first, then the sentence.</summary>
     public override string ToString()
     {

@@ -60,5 +60,5 @@ public sealed class JsonPart
             _ => "nothing",
         };
 
-    private static string Shortened(string text) => text.Length <= 40 ? text : text[..40] + "…";
+    private static string Shortened(string text) => Printable.Shortened(text, 40);
 }

@@ -49,12 +49,13 @@ public static class LevellingGuide
     /// <summary>How far a stand is above where it should be.</summary>
     private static double Excess(StandReading stand) => stand.Height.Metres - (stand.Should?.Metres ?? 0);
 
-    /// <summary>The two rearmost, and of the others the one nearest the middle; with corners only, the front one that needs least.</summary>
+    /// <summary>The two rearmost, and of the others the one nearest the middle; with corners only, the front one that asks for the least shims.</summary>
     private static IReadOnlyList<StandReading> ThreeOf(IReadOnlyList<StandReading> stands)
     {
         var byRear = stands.OrderBy(s => s.X.Metres).ToList();
         var rear = byRear.Take(2).ToList();
-        var front = byRear.Skip(2).OrderBy(s => Math.Round(Math.Abs(s.Y.Metres), 2)).ThenByDescending(Excess).First();
+        double Shims(StandReading front) => rear.Append(front).Max(Excess) * 3 - rear.Append(front).Sum(Excess);
+        var front = byRear.Skip(2).OrderBy(s => Math.Round(Math.Abs(s.Y.Metres), 2)).ThenBy(Shims).First();
         return [.. rear, front];
     }
 

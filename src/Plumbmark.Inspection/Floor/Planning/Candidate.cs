@@ -12,4 +12,7 @@ internal sealed record Candidate(string Kind, string? From, string? To, string? 
 {
     /// <summary>The points it touches.</summary>
     public IEnumerable<string> Points => Point is not null ? [Point] : [From!, To!];
+
+    /// <summary>The points whose marks on the floor it uses.</summary>
+    public IEnumerable<string> Marks => Kind is "height" or "direct" ? [] : Points;
 }

@@ -49,12 +49,33 @@ internal sealed class Candidates
         var taken = _car
             .StandingReadings.OfType<Reading.Plan>()
             .Count(r => (r.From == from.Id && r.To == to.Id) || (r.From == to.Id && r.To == from.Id));
+        if (from.CannotDrop || to.CannotDrop)
+        {
+            AddTrammel(from, to);
+            return;
+        }
+
         var tool = ToolOf(ToolKind.Tape);
         for (var n = taken; n < MostOfOneLength; n++)
         {
             var sigma = SigmaMetres(tool, isBetweenMarks: true);
             var observation = new Observation.PlanDistance($"next {from.Id} {to.Id} {n}", from.Id, to.Id, 1, sigma, SharedTape(tool));
             _all.Add(new Candidate(n == 0 ? "plan" : "repeat", from.Id, to.Id, null, observation));
+        }
+    }
+
+    /// <summary>A point without a mark on the floor is reached in the air: from the points themselves, with the heights of both.</summary>
+    private void AddTrammel(FramePoint from, FramePoint to)
+    {
+        var taken = _car
+            .StandingReadings.OfType<Reading.Direct>()
+            .Count(r => (r.From == from.Id && r.To == to.Id) || (r.From == to.Id && r.To == from.Id));
+        var tool = ToolOf(ToolKind.Trammel) ?? ToolOf(ToolKind.Tape);
+        for (var n = taken; n < MostOfOneLength; n++)
+        {
+            var sigma = SigmaMetres(tool, isBetweenMarks: true);
+            var observation = new Observation.DirectDistance($"next in the air {from.Id} {to.Id} {n}", from.Id, to.Id, 1, sigma);
+            _all.Add(new Candidate("direct", from.Id, to.Id, null, observation));
         }
     }
 
@@ -88,7 +109,7 @@ internal sealed class Candidates
 
     private void AddDrop(FramePoint point)
     {
-        if (point.DropSigma is { } sigma && sigma == Length.Zero)
+        if (point.CannotDrop || (point.DropSigma is { } sigma && sigma == Length.Zero))
         {
             return;
         }

@@ -20,10 +20,9 @@ public static class FloorPlanner
         car = KnownPoints.Only(car);
         var chosenLimits = limits ?? car.Frame.Limits ?? PracticeLimit.Usual.Limits;
         var solution = FrameSolution.Of(car);
-        var planner = new ReadingPlanner(car, solution.Readings, solution.Fit, [], chosenLimits, options ?? FloorOptions.Default);
-        var outOfReach = planner.LeaveOutOfReach();
-        var chosen = planner.ChoosePruned(MostReadings);
-        var isComplete = outOfReach.Count == 0 && planner.Unsettled().Count == 0 && planner.HasTargets;
+        var search = new PlanSearch(new PlanStart(car, solution.Readings, solution.Fit, [], chosenLimits, options ?? FloorOptions.Default));
+        var chosen = search.Find(MostReadings);
+        var isComplete = search is { HasTargets: true, IsAllInReach: true, IsSettled: true };
         return PlanWriting.Of(car, chosen, LimitOf(chosenLimits), isComplete);
     }
 

@@ -15,7 +15,7 @@ internal static class NextReadings
 
         // Without a limit there is no verdict to work for; what restorers call square keeps the order sensible.
         var limits = car.Frame.Limits ?? PracticeLimit.Usual.Limits;
-        var planner = new ReadingPlanner(car, solution.Readings, solution.Fit, known, limits, options);
+        var planner = new ReadingPlanner(new PlanStart(car, solution.Readings, solution.Fit, known, limits, options));
         return [.. planner.Choose(options.NextReadings).Select(PlanWriting.AsNext)];
     }
 }

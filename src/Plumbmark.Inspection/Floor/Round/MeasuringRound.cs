@@ -1,10 +1,14 @@
 using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Floor.Planning;
 
 namespace Plumbmark.Inspection.Floor.Round;
 
 /// <summary>Puts what is to be measured into walking order: once round the frame for heights and drops, then from the front to the rear for lengths.</summary>
 public static class MeasuringRound
 {
+    // A plan weighs every pair of points: beyond this it takes minutes, and a printed form must not.
+    private const int MostPointsPlanned = 40;
+
     /// <summary>A planned set of readings in walking order; one that is planned twice is asked for twice.</summary>
     /// <remarks>Heights and drops go down the left side and up the right; lengths go from front to rear, and at the same place from left to right.</remarks>
     public static IReadOnlyList<RoundLine> Of(CarFile car, IEnumerable<NextReading> planned) =>
@@ -20,6 +24,54 @@ public static class MeasuringRound
         var taken = car.StandingReadings.Select(KeyOf).ToHashSet(StringComparer.Ordinal);
         return InOrder(car, UsualLines(car).DistinctBy(KeyOf).Where(l => !taken.Contains(KeyOf(l))));
     }
+
+    /// <summary>The round of that scope, in walking order. A frame too large to plan in the time a page may take gets the usual readings instead.</summary>
+    public static IReadOnlyList<RoundLine> Of(CarFile car, RoundScope scope) =>
+        scope switch
+        {
+            RoundScope.Usual => Usual(car),
+            RoundScope.Planned => Planned(car),
+            RoundScope.All => InOrder(car, UsualLines(car).DistinctBy(KeyOf)),
+            _ => throw new System.Diagnostics.UnreachableException(),
+        };
+
+    /// <summary>
+    /// The standing readings that were taken since the car stood as <paramref name="before"/>, by the line of the round that each answers. A line that is
+    /// there twice is answered by two readings.
+    /// </summary>
+    /// <param name="round">The lines of a round of <paramref name="before"/>.</param>
+    /// <param name="before">The car as it stood when the round was made.</param>
+    /// <param name="now">The car as it stands.</param>
+    public static IReadOnlyDictionary<int, Reading> Answered(IReadOnlyList<RoundLine> round, CarFile before, CarFile now)
+    {
+        var old = before.Readings.Select(r => r.Id).ToHashSet(StringComparer.Ordinal);
+        var taken = now.StandingReadings.Where(r => !old.Contains(r.Id)).ToLookup(KeyOf, StringComparer.Ordinal);
+        return round
+            .GroupBy(KeyOf, StringComparer.Ordinal)
+            .SelectMany(lines => lines.Zip(taken[lines.Key], (line, reading) => (line.Number, reading)))
+            .ToDictionary(a => a.Number, a => a.reading);
+    }
+
+    private static IReadOnlyList<RoundLine> Planned(CarFile car)
+    {
+        var doubted = FloorInspection.Of(car).Suspects.Select(s => s.Reading).OfType<string>().ToHashSet(StringComparer.Ordinal);
+        var again = car.StandingReadings.Where(r => doubted.Contains(r.Id)).Select(Line).OfType<RoundLine>().ToList();
+        var keys = again.Select(KeyOf).ToHashSet(StringComparer.Ordinal);
+        var worthMost =
+            car.Frame.Points.Count <= MostPointsPlanned ? FloorPlanner.For(car).Readings.Select(Line).OfType<RoundLine>() : Usual(car);
+        return InOrder(car, again.Concat(worthMost.Where(l => !keys.Contains(KeyOf(l)))));
+    }
+
+    private static RoundLine? Line(Reading reading) =>
+        reading switch
+        {
+            Reading.Plan r => Plan(r.From, r.To),
+            Reading.Direct r => new RoundLine(0, RoundKind.Direct, r.From, r.To),
+            Reading.Rise r => new RoundLine(0, RoundKind.Rise, r.From, r.To),
+            Reading.Height { IsAboveFloor: false } r => new RoundLine(0, RoundKind.Height, r.Point, null),
+            Reading.Drop r => new RoundLine(0, RoundKind.Drop, r.Point, null),
+            _ => null,
+        };
 
     private static RoundLine? Line(NextReading next) =>
         next switch

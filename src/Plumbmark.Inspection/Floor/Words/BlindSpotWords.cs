@@ -59,7 +59,7 @@ internal static class BlindSpotWords
 
     /// <summary>Each form with how much of it could hide.</summary>
     private static List<string> Sized(IEnumerable<BlindSpot> forms, LengthWords words) =>
-        [.. forms.Select(f => f.SmallestSeenMetres is { } seen ? $"{f.Form} up to {words.Size(seen)}" : $"{f.Form} of any size")];
+        [.. forms.Select(f => f.SmallestSeenMetres is { } seen ? $"{f.Form} up to {words.Within(seen)}" : $"{f.Form} of any size")];
 
     private static string It(List<string> forms) => forms.Count == 1 ? "it" : "them";
 

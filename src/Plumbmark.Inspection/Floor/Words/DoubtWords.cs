@@ -49,6 +49,8 @@ internal static class DoubtWords
         return reading switch
         {
             Reading.Drop r => $"One drop of {r.Point} fell {words.Size(doubted.SizeMetres)} from the others. Drop {r.Point} again.",
+            Reading.Indirect r =>
+                $"{r.Point}, brought down by {Words.And([.. r.Way.Marks])}, stands {words.Size(doubted.SizeMetres)} from where the rest puts it. A step left out or with the wrong sign looks like that: bring {r.Point} down again.",
             Reading.Height r => $"The height of {r.Point}, {r.Value.AsTyped}, is {off}.{Cause(doubted, words)} Take it again.",
             _ => $"{Name(reading)}, {Shown(reading)}, is {off}.{Cause(doubted, words)} Measure {Name(reading)} again.",
         };

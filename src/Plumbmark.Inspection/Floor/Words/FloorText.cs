@@ -1,5 +1,6 @@
 using System.Text;
 using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Floor.Levelling;
 
 namespace Plumbmark.Inspection.Floor;
 
@@ -20,6 +21,11 @@ public static class FloorText
         Lines(text, "Before you believe it", answer.LookAlikes.Select(a => a.Sentence));
         Lines(text, "What it looks like", answer.Damage.Select(d => d.Sentence));
         Lines(text, "Side against side", answer.Comparisons.Select(c => c.Sentence));
+        if (LevellingGuide.For(car) is { } levelling)
+        {
+            Lines(text, "Levelling", levelling.Sentences.Concat(levelling.Warnings));
+        }
+
         Lines(text, "Measure next", answer.Next.Select(n => n.Sentence));
         if (answer.Checks.Count > 0)
         {

@@ -75,7 +75,7 @@ internal static class OverallWords
             yield return reason;
         }
 
-        if (evaluation.Spread > 1)
+        if (evaluation.Spread > 1 && of.NoFigure.Count == 0)
         {
             yield return SpreadOut(evaluation.Spread);
         }
@@ -104,12 +104,9 @@ internal static class OverallWords
             yield return $"{Words.Count(output.Count - MostOfOneKind, "more check is", "more checks are")} out; the table has them.";
         }
 
-        if (DamageReport.IsClaimed(evaluation.Explanations))
+        foreach (var sentence in WhatItLooksLike(evaluation, words))
         {
-            foreach (var part in evaluation.Explanations[0].Parts)
-            {
-                yield return DamageWords.Sentence(part, words);
-            }
+            yield return sentence;
         }
 
         if (!output.Any(c => c.MustBeTrue))
@@ -147,7 +144,7 @@ internal static class OverallWords
             yield return SomeLimitMissing;
         }
 
-        foreach (var sentence in OutAlone(of, words))
+        foreach (var sentence in OutAlone(of, words).Concat(WhatItLooksLike(evaluation, words)))
         {
             yield return sentence;
         }
@@ -176,6 +173,15 @@ internal static class OverallWords
             yield return $"Worth most now: {PlanWords.Short(of.Next[0])}.";
         }
     }
+
+    /// <summary>The damage that explains the readings best, and for a bent point whether it matters on the road.</summary>
+    private static IEnumerable<string> WhatItLooksLike(FrameEvaluation evaluation, LengthWords words) =>
+        DamageReport.IsClaimed(evaluation.Explanations)
+            ? evaluation
+                .Explanations[0]
+                .Parts.SelectMany(p => new[] { DamageWords.Sentence(p, words), NearbyWords.Of(evaluation, p, words) })
+                .OfType<string>()
+            : [];
 
     /// <summary>
     /// Checks that would be out if they were the only ones: among many, one of a sound frame reads like that now and then, and the person who sees

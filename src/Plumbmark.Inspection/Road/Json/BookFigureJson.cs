@@ -61,6 +61,8 @@ internal static class BookFigureJson
                 or FigureKind.WheelbaseSplit
                 or FigureKind.FrontTrack
                 or FigureKind.RearTrack
+                or FigureKind.RearOffset
+                or FigureKind.DogTrack
                 or FigureKind.RideHeightSplit;
 
     private static FigureAmount? Amount(Fields fields, string name, FigureKind? kind, Length? diameter, bool mayBeNegative = true)

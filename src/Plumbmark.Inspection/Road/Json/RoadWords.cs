@@ -67,6 +67,8 @@ internal static class RoadWords
         ("wheelbaseSplit", FigureKind.WheelbaseSplit),
         ("frontTrack", FigureKind.FrontTrack),
         ("rearTrack", FigureKind.RearTrack),
+        ("rearOffset", FigureKind.RearOffset),
+        ("dogTrack", FigureKind.DogTrack),
         ("rideHeightSplit", FigureKind.RideHeightSplit)
     );
 

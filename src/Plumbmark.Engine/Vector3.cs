@@ -1,9 +1,8 @@
-namespace Plumbmark.Engine.Linkage;
+namespace Plumbmark.Engine;
 
 /// <summary>
-/// A place or a displacement in the car's axes of ISO 8855: x forward, y to the left, z up; metres unless the owner of the value says it is a unit direction.
-/// <c>default</c> is the origin. A component that is not a number stays not a number: nothing here invents one.
-/// Its axes are the car's; <see cref="Fits.Point3"/> is a place of a loose part in whatever axes it was measured in.
+/// A place or a displacement in space. Of a car its axes are those of ISO 8855: x forward, y to the left, z up; of a loose part whatever axes it was measured in. Metres, unless the owner of the value says it is a
+/// unit direction; a fit works in any one length unit. <c>default</c> is the origin. A component that is not a number stays not a number: nothing here invents one.
 /// </summary>
 /// <param name="X">Forward, metres.</param>
 /// <param name="Y">To the left, metres.</param>
@@ -53,6 +52,19 @@ public readonly record struct Vector3(double X, double Y, double Z)
 
     /// <summary>The part of <paramref name="a"/> at right angles to the unit direction <paramref name="unit"/>.</summary>
     public static Vector3 Across(Vector3 a, Vector3 unit) => a - (Dot(a, unit) * unit);
+
+    /// <summary>Two unit directions square to this one and to each other; with it they are right-handed.</summary>
+    internal (Vector3 First, Vector3 Second) SquareDirections()
+    {
+        // The axis least along this direction leaves the longest product.
+        var (x, y, z) = (Math.Abs(X), Math.Abs(Y), Math.Abs(Z));
+        var axis =
+            x <= y && x <= z ? Forward
+            : y <= z ? Left
+            : Up;
+        var first = Cross(axis, this).Direction;
+        return (first, Cross(Direction, first));
+    }
 
     /// <summary>The sum.</summary>
     public static Vector3 operator +(Vector3 a, Vector3 b) => new(a.X + b.X, a.Y + b.Y, a.Z + b.Z);

@@ -1,0 +1,54 @@
+using Plumbmark.Engine.Adjustment;
+using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Floor.Adjusting;
+
+namespace Plumbmark.Inspection.Floor.Planning;
+
+/// <summary>Where planning starts: what is known, what could be read, and what should be settled.</summary>
+internal sealed class PlanStart
+{
+    private readonly CarFile _car;
+    private readonly Limits _limits;
+    private readonly NetworkFit? _fit;
+    private readonly IReadOnlyList<Check> _known;
+    private readonly ReadingMinutes _minutes;
+    private readonly double _turnRadians;
+
+    public PlanStart(CarFile car, FrameNetwork readings, NetworkFit? fit, IReadOnlyList<Check> known, Limits limits, FloorOptions options)
+    {
+        (_car, _fit, _known, _limits, _minutes) = (car, fit, known, limits, options.Minutes);
+        Design = NetworkDesign.Of(WithTools(car, readings.Network), fit);
+        _turnRadians = DesignFrame.Of(car.Frame.Points, Design, fit).TurnRadians;
+        Groups = [.. Candidates.Of(car, readings).GroupBy(c => (c.From, c.To, c.Point, c.Kind == "drop")).Select(g => g.ToArray())];
+        var dropped = car.StandingReadings.Where(r => r is Reading.Plan or Reading.Offset or Reading.Drop).SelectMany(r => r.Points);
+        var exact = car.Frame.Points.Where(p => p.DropSigma is { } s && s == Engine.Lengths.Length.Zero).Select(p => p.Id);
+        Dropped = dropped.Concat(exact).ToHashSet(StringComparer.Ordinal);
+    }
+
+    /// <summary>What is known.</summary>
+    public NetworkDesign Design { get; }
+
+    /// <summary>Like readings in the order in which they can be taken: a length is repeated only after its first.</summary>
+    public IReadOnlyList<Candidate[]> Groups { get; }
+
+    /// <summary>Points that have a mark already, or need none.</summary>
+    public IReadOnlySet<string> Dropped { get; }
+
+    /// <summary>What should be settled, as a design leaves it.</summary>
+    public IReadOnlyList<PlanTarget> Targets(NetworkDesign design) =>
+        PlanTargets.Of(_car.Frame.Points, _limits, design, _fit, _known, _turnRadians);
+
+    /// <summary>Minutes of a reading, those of first drops included.</summary>
+    public double MinutesOf(Candidate candidate, IReadOnlySet<string> dropped) =>
+        candidate.Kind switch
+        {
+            "height" => _minutes.Height,
+            "drop" => _minutes.Drop,
+            "direct" => _minutes.Direct,
+            _ => _minutes.Plan + (_minutes.FirstDrop * candidate.Marks.Count(p => !dropped.Contains(p))),
+        };
+
+    /// <summary>The tape is known before its first reading.</summary>
+    private static Network WithTools(CarFile car, Network network) =>
+        new(network.Points, network.Observations, network.Tools.Concat(Candidates.Tools(car)).DistinctBy(t => t.Id), network.MirrorPairs);
+}
