@@ -112,7 +112,7 @@ public static partial class NastyVerbs
         return (process.ExitCode, results.Result, remarks.Result, Stopwatch.GetElapsedTime(began).TotalSeconds);
     }
 
-    [GeneratedRegex("(?<![\\p{L}])(NaN|-?Infinity|-?∞|E\\+\\d\\d)(?![\\p{L}])")]
+    [GeneratedRegex("(?<![\\p{L}])(NaN|-?Infinity|-?∞)(?![\\p{L}])")]
     private static partial Regex NoNumber();
 
     [GeneratedRegex("\"[0-9]+( [0-9]+/[0-9]+)? (in|mm)\"")]
