@@ -21,6 +21,8 @@ internal sealed record Change(string File, int Start, string From, string To, in
     private static string OneLine(string text)
     {
         var line = string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
-        return line.Length > 100 ? $"{line[..100]}…" : line.Length == 0 ? "nothing" : line;
+        return line.Length > 100 ? $"{line[..100]}…"
+            : line.Length == 0 ? "nothing"
+            : line;
     }
 }

@@ -220,8 +220,13 @@ internal sealed class Changes : CSharpSyntaxWalker
     /// <summary>A comparison is turned round by its own change; only a condition of another form is negated here.</summary>
     private void PutNegated(ExpressionSyntax condition)
     {
-        if (condition is not (IsPatternExpressionSyntax or PrefixUnaryExpressionSyntax { RawKind: (int)SyntaxKind.LogicalNotExpression })
-            && !(condition is BinaryExpressionSyntax binary && binary.OperatorToken.Kind() is SyntaxKind.EqualsEqualsToken or SyntaxKind.ExclamationEqualsToken))
+        if (
+            condition is not (IsPatternExpressionSyntax or PrefixUnaryExpressionSyntax { RawKind: (int)SyntaxKind.LogicalNotExpression })
+            && !(
+                condition is BinaryExpressionSyntax binary
+                && binary.OperatorToken.Kind() is SyntaxKind.EqualsEqualsToken or SyntaxKind.ExclamationEqualsToken
+            )
+        )
         {
             Put(condition, $"!({condition})");
         }
@@ -267,14 +272,19 @@ internal sealed class Changes : CSharpSyntaxWalker
             {
                 break;
             }
-            else if (at is StatementSyntax or ExpressionSyntax && !at.Ancestors().TakeWhile(a => a is not ExpressionSyntax).Any(a => a is PatternSyntax))
+            else if (
+                at is StatementSyntax or ExpressionSyntax
+                && !at.Ancestors().TakeWhile(a => a is not ExpressionSyntax).Any(a => a is PatternSyntax)
+            )
             {
                 host = at.Parent is ExpressionStatementSyntax statement ? statement : at;
                 break;
             }
         }
 
-        var isTwice = host?.DescendantNodes(n => n is not (SwitchExpressionArmSyntax or LambdaExpressionSyntax)).Any(n => n is SingleVariableDesignationSyntax) == true;
+        var isTwice =
+            host?.DescendantNodes(n => n is not (SwitchExpressionArmSyntax or LambdaExpressionSyntax))
+                .Any(n => n is SingleVariableDesignationSyntax) == true;
         return isTwice ? null : host;
     }
 

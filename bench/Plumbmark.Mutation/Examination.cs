@@ -52,9 +52,15 @@ internal sealed class Examination
         var (noticed, tried) = (_tried.Count - left.Count, _tried.Count);
         var same = left.Count(c => lookedAt.Said(c)?.StartsWith("same", StringComparison.Ordinal) == true);
         var (low, high) = Wilson(noticed, tried);
-        output.WriteLine($"{_subject.Name}: {noticed} of {tried} changes noticed, {100.0 * noticed / tried:0.0} %; without the {same} that do the same as before {100.0 * noticed / (tried - same):0.0} %");
-        output.WriteLine(tried == _all ? "  every change was tried" : $"  {tried} drawn of {_all}: of all of them {low:0} to {high:0} % (95 %)");
-        output.WriteLine($"  {_notTried} more were refused by the compiler; by running too long were noticed {_tried.Count(t => t.Noticed == "too long")}");
+        output.WriteLine(
+            $"{_subject.Name}: {noticed} of {tried} changes noticed, {100.0 * noticed / tried:0.0} %; without the {same} that do the same as before {100.0 * noticed / (tried - same):0.0} %"
+        );
+        output.WriteLine(
+            tried == _all ? "  every change was tried" : $"  {tried} drawn of {_all}: of all of them {low:0} to {high:0} % (95 %)"
+        );
+        output.WriteLine(
+            $"  {_notTried} more were refused by the compiler; by running too long were noticed {_tried.Count(t => t.Noticed == "too long")}"
+        );
         _remarks.ForEach(r => output.WriteLine($"  {r}"));
         foreach (var change in left.OrderBy(c => c.File, StringComparer.Ordinal).ThenBy(c => c.Start))
         {
@@ -115,8 +121,17 @@ internal sealed class Examination
 
     private Process Start(List<int> ids, bool fresh)
     {
-        string[] arguments = [typeof(Examination).Assembly.Location, "worker", _tests, _project, string.Join(',', _subject.Tests), fresh ? "fresh" : "warm", string.Join(',', ids)];
-        return Process.Start(new ProcessStartInfo("dotnet", arguments) { RedirectStandardOutput = true })!;
+        string[] arguments =
+        [
+            typeof(Examination).Assembly.Location,
+            "worker",
+            _tests,
+            _project,
+            string.Join(',', _subject.Tests),
+            fresh ? "fresh" : "warm",
+            string.Join(',', ids),
+        ];
+        return Process.Start(new ProcessStartInfo("dotnet", arguments) { RedirectStandardOutput = true, UseShellExecute = false })!;
     }
 
     private static string? Line(Process worker, TimeSpan longest)

@@ -29,7 +29,11 @@ internal sealed class Project
         var pack = Path.Combine(framework, "../../../packs/Microsoft.NETCore.App.Ref", Path.GetFileName(framework));
         var references = Directory
             .EnumerateFiles(Path.Combine(pack, "ref/net10.0"), "*.dll")
-            .Concat(Directory.EnumerateFiles(built, "Plumbmark.*.dll").Where(f => string.CompareOrdinal(Path.GetFileNameWithoutExtension(f), name) < 0))
+            .Concat(
+                Directory
+                    .EnumerateFiles(built, "Plumbmark.*.dll")
+                    .Where(f => string.CompareOrdinal(Path.GetFileNameWithoutExtension(f), name) < 0)
+            )
             .Where(f => !f.EndsWith("Tests.dll", StringComparison.Ordinal));
         var plain = CSharpCompilation.Create(
             name,
@@ -95,7 +99,11 @@ internal sealed class Project
                 if (result.Success)
                 {
                     // Numbers stay as they are in the assembly; what the compiler refused has line 0.
-                    return (assembly.ToArray(), [.. all.Select(c => refused.Contains(c.Id) ? c.Change with { Line = 0 } : c.Change)], refused.Count);
+                    return (
+                        assembly.ToArray(),
+                        [.. all.Select(c => refused.Contains(c.Id) ? c.Change with { Line = 0 } : c.Change)],
+                        refused.Count
+                    );
                 }
             }
 
@@ -126,7 +134,9 @@ internal sealed class Project
 
     private static ISourceGenerator RegexGenerator(string pack)
     {
-        var assembly = Assembly.LoadFrom(Path.GetFullPath(Path.Combine(pack, "analyzers/dotnet/cs/System.Text.RegularExpressions.Generator.dll")));
+        var assembly = Assembly.LoadFrom(
+            Path.GetFullPath(Path.Combine(pack, "analyzers/dotnet/cs/System.Text.RegularExpressions.Generator.dll"))
+        );
         var type = assembly.GetType("System.Text.RegularExpressions.Generator.RegexGenerator", throwOnError: true)!;
         return ((IIncrementalGenerator)Activator.CreateInstance(type)!).AsSourceGenerator();
     }

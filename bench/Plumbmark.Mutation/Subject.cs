@@ -23,7 +23,12 @@ internal sealed record Subject(string Name, string Project, string[] Files, stri
             "verdict",
             "Inspection",
             ["Floor/Verdicts"],
-            [$"{Inspection}.Floor.Verdicts", $"{Inspection}.Floor.StoryTests", $"{Inspection}.Floor.Comparing", $"{Inspection}.Floor.DoubtTests"]
+            [
+                $"{Inspection}.Floor.Verdicts",
+                $"{Inspection}.Floor.StoryTests",
+                $"{Inspection}.Floor.Comparing",
+                $"{Inspection}.Floor.DoubtTests",
+            ]
         ),
         new(
             "adjustment",

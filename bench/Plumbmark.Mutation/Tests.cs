@@ -101,11 +101,17 @@ internal sealed class Tests
 
     private void AddMember(Type type, MethodInfo method, string name, string member)
     {
-        var from = (object?)type.GetProperty(member)?.GetValue(null) ?? type.GetField(member)?.GetValue(null) ?? type.GetMethod(member)?.Invoke(null, []);
+        var from =
+            (object?)type.GetProperty(member)?.GetValue(null)
+            ?? type.GetField(member)?.GetValue(null)
+            ?? type.GetMethod(member)?.Invoke(null, []);
         foreach (var row in (System.Collections.IEnumerable?)from ?? Array.Empty<object>())
         {
             // A row is an array, or one of xunit's rows, which give theirs by GetData().
-            var values = row as object?[] ?? row.GetType().GetInterfaces().Select(i => i.GetMethod("GetData")).FirstOrDefault(m => m is not null)?.Invoke(row, []) as object?[];
+            var values =
+                row as object?[]
+                ?? row.GetType().GetInterfaces().Select(i => i.GetMethod("GetData")).FirstOrDefault(m => m is not null)?.Invoke(row, [])
+                    as object?[];
             if (values is null)
             {
                 LeftOut.Add($"{name} (its data)");

@@ -57,10 +57,7 @@ public class SerialRangeTests
     [InlineData(null, null, null, null, "every car")]
     [InlineData(null, "QD 12", "QD 10", null, "QD 10 to QD 12")]
     public void With_SaysWhatLiesInBoth(string? from, string? to, string? otherFrom, string? otherTo, string? shared) =>
-        Assert.Equal(
-            shared,
-            Range(from, to).With(Range(otherFrom, otherTo)).Match<string?>(_ => "", s => s.Range.ToString(), _ => null)
-        );
+        Assert.Equal(shared, Range(from, to).With(Range(otherFrom, otherTo)).Match<string?>(_ => "", s => s.Range.ToString(), _ => null));
 
     [Fact]
     public void Coverage_TellsAGapInTheWordsOfItsSeries()

@@ -56,7 +56,15 @@ public class WheelCheckTests
             new WheelReading.Pad("pl", WheelPlace.FrontLeft, Mm(10)),
             new WheelReading.Pad("pr", WheelPlace.FrontRight, Mm(0)),
         ];
-        var track = new AskedFigure(FigureKind.FrontTrack, new FigureAmount.OfLength(Mm(1400)), null, null, null, LimitSource.Factory, null);
+        var track = new AskedFigure(
+            FigureKind.FrontTrack,
+            new FigureAmount.OfLength(Mm(1400)),
+            null,
+            null,
+            null,
+            LimitSource.Factory,
+            null
+        );
         var results = Check(readings, track);
         Assert.Equal(0.1 + 0.4092, Wheel(results, FigureKind.Camber, WheelPlace.FrontLeft).Value / Degree, 1e-3);
         Assert.Equal(0.9 - 0.4092, Wheel(results, FigureKind.Camber, WheelPlace.FrontRight).Value / Degree, 1e-3);

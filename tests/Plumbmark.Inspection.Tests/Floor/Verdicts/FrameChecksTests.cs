@@ -28,8 +28,13 @@ public class FrameChecksTests
     {
         var answer = Answer(new TrueFrame(s_design), book: false, s_limits);
         string[] words = ["side-shift", "stagger", "height-difference", "width"];
-        var expected = "ABCDE".SelectMany(p => words.Select(w => $"{w}:{p}")).Where(id => !id.StartsWith("width", StringComparison.Ordinal));
-        Assert.Equal([.. expected, "twist"], answer.Checks.Select(c => c.Id).Where(id => !id.StartsWith("width", StringComparison.Ordinal)));
+        var expected = "ABCDE"
+            .SelectMany(p => words.Select(w => $"{w}:{p}"))
+            .Where(id => !id.StartsWith("width", StringComparison.Ordinal));
+        Assert.Equal(
+            [.. expected, "twist"],
+            answer.Checks.Select(c => c.Id).Where(id => !id.StartsWith("width", StringComparison.Ordinal))
+        );
         foreach (var check in answer.Checks)
         {
             Assert.Equal(check.Kind is "heightDifference" or "twist" ? 5e-3 : 4e-3, check.LimitMetres);
@@ -50,7 +55,8 @@ public class FrameChecksTests
 
     // From the first to the last pair that the wheels hang on: 1100 mm of the 2100 mm over which the frame is twisted by 9 mm.
     [Fact]
-    public void Twist_IsTheFrontAgainstTheRear() => Near(9 * 1100 / 2100.0, Answer(new TrueFrame(s_design).Twist(9), book: false, s_limits), "twist");
+    public void Twist_IsTheFrontAgainstTheRear() =>
+        Near(9 * 1100 / 2100.0, Answer(new TrueFrame(s_design).Twist(9), book: false, s_limits), "twist");
 
     [Fact]
     public void WithTheBook_SagAndEveryPointAreHeldAgainstIt()
@@ -61,7 +67,12 @@ public class FrameChecksTests
         foreach (var check in answer.Checks.Where(c => c.Kind is "sag" or "deviation"))
         {
             Assert.Equal(check.Kind == "sag" ? 5e-3 : 6e-3, check.LimitMetres);
-            Assert.Equal(check.Kind == "sag" || check.Id.Contains(":B", StringComparison.Ordinal) || check.Id.Contains(":D", StringComparison.Ordinal), check.MustBeTrue);
+            Assert.Equal(
+                check.Kind == "sag"
+                    || check.Id.Contains(":B", StringComparison.Ordinal)
+                    || check.Id.Contains(":D", StringComparison.Ordinal),
+                check.MustBeTrue
+            );
         }
 
         var sagged = answer.Checks.Single(c => c.Id == "sag:L");
