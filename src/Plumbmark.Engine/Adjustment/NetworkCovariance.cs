@@ -40,6 +40,9 @@ public sealed class NetworkCovariance
     public double this[int i, int j] =>
         (_state[i] >= 0 && _state[j] >= 0 ? _cofactor.Of(_state[i], _state[j]) : 0) + (i == j ? _dropVariance[i] : 0);
 
+    /// <summary>What the drop of a coordinate's point adds outside the network, m²; zero where the drop is an unknown of the network itself.</summary>
+    internal double DropVariance(int coordinate) => _dropVariance[coordinate];
+
     /// <summary>Where a coordinate stands in <see cref="Coordinates"/>; null when it is absent or not determined.</summary>
     public int? IndexOf(string point, Axis axis) => _index.TryGetValue(new PointCoordinate(point, axis), out var i) ? i : null;
 

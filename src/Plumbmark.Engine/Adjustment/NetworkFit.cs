@@ -98,9 +98,12 @@ public sealed class NetworkFit
         return null;
     }
 
+    // A millionth of a micrometre for a length in metres: less is rounding and no influence.
+    private const double LeastChange = 1e-12;
+
     /// <summary>
     /// External reliability of a function of the points: the reading whose undetected error would change it most, and by how much.
-    /// Unchecked readings have no limit and are left out; null when no reading is checked. The change is in the function's own unit.
+    /// Unchecked readings have no limit and are left out; null when no reading that is checked has part in it. The change is in the function's own unit.
     /// </summary>
     /// <param name="gradient">In the order of <see cref="NetworkCovariance.Coordinates"/>.</param>
     public (string ReadingId, double Change)? WorstUndetected(ReadOnlySpan<double> gradient)
@@ -113,11 +116,71 @@ public sealed class NetworkFit
             if (State.Network.Rows[row].Observation >= 0 && Reading(ReadingId(row)).MinimalDetectableMetres is { } size)
             {
                 var change = Math.Abs(State.Rows.Product(row, q) / State.Network.Rows[row].Sigma * size);
-                worst = worst is not { } w || change > w.Item2 ? (ReadingId(row), change) : worst;
+                worst = change > LeastChange && (worst is not { } w || change > w.Item2) ? (ReadingId(row), change) : worst;
             }
         }
 
         return worst;
+    }
+
+    /// <summary>
+    /// How many repeats the standard uncertainty of a function of the points is worth; infinite when no spread in it was learnt from repeats.
+    /// </summary>
+    /// <remarks>
+    /// Welch-Satterthwaite (<see cref="EffectiveDegreesOfFreedom"/>) over the spreads: (a·Q g)² of all readings of one spread is its share of the variance
+    /// of f = g·x, because Q = Σ Q aᵀ a Q over the weighted rows; drops outside the network add their own.
+    /// </remarks>
+    /// <param name="gradient">In the order of <see cref="NetworkCovariance.Coordinates"/>.</param>
+    /// <param name="spreadOfReading">Name and degrees of freedom of the spread that a reading, by its name, takes its sigma from; null when it is known.</param>
+    /// <param name="dropsOfPoint">Degrees of freedom of the spread of drops that a point, by its name, takes its own from; null when it is known.</param>
+    public double DegreesOfFreedomOf(
+        ReadOnlySpan<double> gradient,
+        Func<string, (string Name, double DegreesOfFreedom)?> spreadOfReading,
+        Func<string, double?> dropsOfPoint
+    )
+    {
+        ArgumentNullException.ThrowIfNull(spreadOfReading);
+        ArgumentNullException.ThrowIfNull(dropsOfPoint);
+        const string Drops = "drops";
+        var q = State.Cofactor.Times(Covariance.ToState(gradient));
+        var (known, learnt) = (0.0, new Dictionary<string, (double Variance, double DegreesOfFreedom)>(StringComparer.Ordinal));
+        for (var i = 0; i < State.Network.RowCount; i++)
+        {
+            var row = State.Network.Rows[i];
+            var share = Math.Pow(State.Rows.Product(i, q), 2);
+            var spread =
+                row.Observation >= 0 ? spreadOfReading(ReadingId(i))
+                : row.Kind is RowKind.DropErrorX or RowKind.DropErrorY && dropsOfPoint(State.Network.Points[row.A].Id) is { } nu
+                    ? (Drops, nu)
+                : null;
+            Count(share, spread);
+        }
+
+        // Where no length also goes to the point itself, its drop is no part of the network and is added to the place of its mark.
+        for (var i = 0; i < Covariance.Count; i++)
+        {
+            Count(
+                gradient[i] * gradient[i] * Covariance.DropVariance(i),
+                dropsOfPoint(Covariance.Coordinates[i].Point) is { } nu ? (Drops, nu) : null
+            );
+        }
+
+        return EffectiveDegreesOfFreedom.Of([
+            UncertaintyComponent.Standard("known", Math.Sqrt(known)),
+            .. learnt.Select(s => UncertaintyComponent.Standard(s.Key, Math.Sqrt(s.Value.Variance), s.Value.DegreesOfFreedom)),
+        ]);
+
+        void Count(double share, (string Name, double DegreesOfFreedom)? spread)
+        {
+            if (spread is var (name, degrees))
+            {
+                learnt[name] = (learnt.GetValueOrDefault(name).Variance + share, degrees);
+            }
+            else
+            {
+                known += share;
+            }
+        }
     }
 
     /// <summary>

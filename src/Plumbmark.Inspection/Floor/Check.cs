@@ -1,4 +1,5 @@
 using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Floor.Verdicts;
 
 namespace Plumbmark.Inspection.Floor;
 
@@ -28,4 +29,21 @@ public sealed record Check(
 {
     /// <summary>What the most harmful error that would stay unnoticed would do to the value; null when no reading is checked by others.</summary>
     public HiddenError? Hidden { get; init; }
+
+    /// <summary>
+    /// How many repeats <see cref="UMetres"/> is worth; infinite when it is taken as known. Where repeats had a say, Student's t judges instead of the normal
+    /// law.
+    /// </summary>
+    public double DegreesOfFreedom { get; init; } = double.PositiveInfinity;
+
+    /// <summary>The same check judged with an uncertainty that is worth so many repeats.</summary>
+    internal Check Learnt(double degreesOfFreedom) =>
+        this with
+        {
+            DegreesOfFreedom = degreesOfFreedom,
+            ProbabilityWithin = LimitMetres is { } limit
+                ? CheckRule.ProbabilityWithin(ValueMetres, UMetres, limit, degreesOfFreedom)
+                : null,
+            Verdict = LimitMetres is { } at ? CheckRule.VerdictOf(ValueMetres, UMetres, at, degreesOfFreedom) : null,
+        };
 }

@@ -169,6 +169,11 @@ public static class FloorAnswerJson
         Millimetres(json, "limit", check.LimitMetres);
         json.WriteString("limitSource", check.LimitSource is { } source ? LimitsJson.Sources.WordFor(source) : null);
         Number(json, "probabilityWithin", check.ProbabilityWithin);
+        if (double.IsFinite(check.DegreesOfFreedom))
+        {
+            Number(json, "degreesOfFreedom", check.DegreesOfFreedom);
+        }
+
         json.WriteString("verdict", check.Verdict is { } verdict ? VerdictWord.For(verdict) : null);
         List(json, "points", check.Points, (j, id) => j.WriteStringValue(id));
         json.WriteBoolean("mustBeTrue", check.MustBeTrue);

@@ -1,5 +1,6 @@
 using Plumbmark.Engine.Adjustment;
 using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Floor.Adjusting;
 using Plumbmark.Inspection.Floor.Comparing;
 using Plumbmark.Inspection.Floor.Forms;
 using Plumbmark.Inspection.Floor.Measured;
@@ -51,23 +52,28 @@ internal sealed record FrameEvaluation(
         frame = damage.Count > 0 ? FramePlacing.InOwnAxes(frame, damage) : frame;
         var contrasts = Contrasts.Of(frame);
         var lie = FrameLie.Of(frame, contrasts, damage);
+        var readings = FrameNetwork.Of(car);
         return new FrameEvaluation(
             frame,
             contrasts,
             lie,
             explanations,
-            [.. FrameChecks.Of(frame, contrasts, lie, car.Frame.Limits, explanations).Select(c => WithHidden(c, frame, fit))],
+            [.. FrameChecks.Of(frame, contrasts, lie, car.Frame.Limits, explanations).Select(c => Judged(c, frame, fit, readings))],
             FrameBlindSpots.Of(frame, contrasts, lie, car.Frame.Limits),
             spread
         );
     }
 
     // A form of damage is known from all readings together; it has no weights of its own.
-    private static FrameCheck WithHidden(FrameCheck check, MeasuredFrame frame, NetworkFit fit) =>
-        check.Weights.Length == frame.Values.Length
-            ? check with
-            {
-                Check = check.Check with { Hidden = HiddenErrors.Of(frame, fit, check.Weights) },
-            }
-            : check;
+    private static FrameCheck Judged(FrameCheck check, MeasuredFrame frame, NetworkFit fit, FrameNetwork readings)
+    {
+        if (check.Weights.Length != frame.Values.Length)
+        {
+            return check;
+        }
+
+        var gradient = CheckGradient.Of(frame, fit, check.Weights);
+        var degrees = fit.DegreesOfFreedomOf(gradient, readings.LearntSpreadOf, readings.LearntDropsOf);
+        return check with { Check = check.Check.Learnt(degrees) with { Hidden = HiddenErrors.Of(fit, gradient) } };
+    }
 }

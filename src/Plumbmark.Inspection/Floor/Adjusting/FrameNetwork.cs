@@ -19,6 +19,7 @@ public sealed class FrameNetwork
     private readonly Dictionary<string, Tool> _tools;
     private readonly Dictionary<(string? Tool, bool IsBetweenMarks), ReadingSpread> _spreads;
 
+    private readonly Dictionary<string, (string, double)> _learntSpreads;
     private readonly FloorMap? _floor;
 
     private FrameNetwork(CarFile car)
@@ -27,6 +28,7 @@ public sealed class FrameNetwork
         _floor = FloorSurface.Through(car.Level?.Floor ?? [])?.AsMap();
         _tools = car.Tools.DistinctBy(t => t.Id).ToDictionary(t => t.Id, StringComparer.Ordinal);
         _spreads = SpreadsByTool();
+        _learntSpreads = LearntSpreads();
         var observations = car.StandingReadings.Select(Observed).ToList();
         DropRepeats = RepeatedDrops.Pool(observations);
         var assumed = new PooledRepeatability(CommonPractice.DropMetres, RepeatedDrops.DefaultDegreesOfFreedom);
@@ -50,9 +52,55 @@ public sealed class FrameNetwork
     /// <summary>The network of a car's readings that stand.</summary>
     public static FrameNetwork Of(CarFile car) => new(car);
 
+    /// <summary>
+    /// The spread that a reading takes its sigma from, when repeats had a say in it; null when it is stated, or assumed and never tried: then it is taken as
+    /// known.
+    /// </summary>
+    public (string Name, double DegreesOfFreedom)? LearntSpreadOf(string readingId) =>
+        _learntSpreads.TryGetValue(readingId, out var spread) ? spread : null;
+
+    private Dictionary<string, (string, double)> LearntSpreads()
+    {
+        var learnt = new Dictionary<string, (string, double)>(StringComparer.Ordinal);
+        foreach (var reading in _car.StandingReadings.Where(r => r.Sigma is null && ToolOf(r)?.Sigma is null))
+        {
+            if (_spreads.GetValueOrDefault((reading.Tool, IsBetweenMarks(reading))) is { Repeats: not null } spread)
+            {
+                learnt[reading.Id] = (
+                    $"{reading.Tool} {(IsBetweenMarks(reading) ? "between marks" : "height")}",
+                    spread.Used.DegreesOfFreedom
+                );
+            }
+        }
+
+        return learnt;
+    }
+
+    /// <summary>The degrees of freedom of the spread of drops, when repeats had a say in it and the point does not state its own; else null.</summary>
+    public double? LearntDropsOf(string pointId) =>
+        DropRepeats is not null && _car.Frame.Point(pointId)?.DropSigma is null ? DropSpread.DegreesOfFreedom : null;
+
     private static bool IsBetweenMarks(Reading reading) => reading is not Reading.Height;
 
     private Tool? ToolOf(Reading reading) => reading.Tool is { } id ? _tools.GetValueOrDefault(id) : null;
+
+    // A length that was read an inch apart tells of a slip and not of the tape: a repeat further from the middle one than so many spreads is left out.
+    // The spread is what most repeats show, where there are enough of them, so that a tape much worse than assumed is still learnt.
+    private static IEnumerable<List<double>> WithoutSlips(IEnumerable<List<double>> groups, double assumedMetres)
+    {
+        const double Slip = 5;
+        const int Enough = 5;
+        var repeated = groups.Where(g => g.Count > 1).Select(g => (Readings: g, Middle: Middle(g))).ToList();
+        var apart = repeated.SelectMany(g => g.Readings.Select(r => Math.Abs(r - g.Middle))).ToList();
+        var most = Slip * Math.Max(assumedMetres, apart.Count >= Enough ? Middle(apart) : 0);
+        return repeated.Select(g => g.Readings.FindAll(r => Math.Abs(r - g.Middle) <= most));
+    }
+
+    private static double Middle(List<double> values)
+    {
+        var sorted = values.Order().ToList();
+        return (sorted[(sorted.Count - 1) / 2] + sorted[sorted.Count / 2]) / 2;
+    }
 
     private Dictionary<(string?, bool), ReadingSpread> SpreadsByTool()
     {
@@ -64,7 +112,9 @@ public sealed class FrameNetwork
         {
             var (tool, isBetweenMarks) = group.Key;
             var assumed = ToolHabits.Reading(_car, tool is null ? null : _tools.GetValueOrDefault(tool), isBetweenMarks);
-            var repeats = PooledRepeatability.Of(group.GroupBy(WhatWasRead).Select(g => g.Select(ValueMetres).ToList()));
+            var repeats = PooledRepeatability.Of(
+                WithoutSlips(group.GroupBy(WhatWasRead).Select(g => g.Select(ValueMetres).ToList()), assumed.StandardUncertaintyMetres)
+            );
             spreads[group.Key] = ReadingSpread.Of(tool, isBetweenMarks, assumed.StandardUncertaintyMetres, repeats);
         }
 

@@ -16,22 +16,35 @@ internal static class CheckRule
     public const double FamilyError = 0.05;
 
     /// <summary>Probability that the true value lies within the limit either way; of an endless uncertainty none.</summary>
-    public static double ProbabilityWithin(double valueMetres, double uMetres, double limitMetres) =>
-        double.IsFinite(uMetres) ? ConformityProbability.Between(valueMetres, uMetres, -limitMetres, limitMetres) : 0;
+    public static double ProbabilityWithin(
+        double valueMetres,
+        double uMetres,
+        double limitMetres,
+        double degreesOfFreedom = double.PositiveInfinity
+    ) => double.IsFinite(uMetres) ? ConformityProbability.Between(valueMetres, uMetres, -limitMetres, limitMetres, degreesOfFreedom) : 0;
 
     /// <summary>
     /// Probability that the value is not beyond the limit on the side where it reads. Where u is small beside the limit this is P(within); where it is
     /// large, P(within) is small for want of knowledge alone, and that must call nothing out.
     /// </summary>
-    public static double NotBeyond(double valueMetres, double uMetres, double limitMetres) =>
-        double.IsFinite(uMetres) ? ConformityProbability.AtMost(Math.Abs(valueMetres), uMetres, limitMetres) : 1;
+    public static double NotBeyond(
+        double valueMetres,
+        double uMetres,
+        double limitMetres,
+        double degreesOfFreedom = double.PositiveInfinity
+    ) => double.IsFinite(uMetres) ? ConformityProbability.AtMost(Math.Abs(valueMetres), uMetres, limitMetres, degreesOfFreedom) : 1;
 
     /// <summary>The verdict on one value.</summary>
-    public static Verdict VerdictOf(double valueMetres, double uMetres, double limitMetres) =>
-        DecisionRule.Default.Decide(ProbabilityWithin(valueMetres, uMetres, limitMetres)) switch
+    public static Verdict VerdictOf(
+        double valueMetres,
+        double uMetres,
+        double limitMetres,
+        double degreesOfFreedom = double.PositiveInfinity
+    ) =>
+        DecisionRule.Default.Decide(ProbabilityWithin(valueMetres, uMetres, limitMetres, degreesOfFreedom)) switch
         {
             Conformity.Conforms => Verdict.True,
-            Conformity.DoesNotConform when NotBeyond(valueMetres, uMetres, limitMetres) <= 1 - Asked => Verdict.Out,
+            Conformity.DoesNotConform when NotBeyond(valueMetres, uMetres, limitMetres, degreesOfFreedom) <= 1 - Asked => Verdict.Out,
             _ => Verdict.CannotTellYet,
         };
 
@@ -40,7 +53,7 @@ internal static class CheckRule
     {
         var judged = checks
             .Where(c => c.LimitMetres is not null)
-            .Select(c => (Check: c, P: NotBeyond(c.ValueMetres, c.UMetres, c.LimitMetres!.Value)))
+            .Select(c => (Check: c, P: NotBeyond(c.ValueMetres, c.UMetres, c.LimitMetres!.Value, c.DegreesOfFreedom)))
             .OrderBy(c => c.P)
             .ToList();
         var adjusted = HolmStepDown.Adjusted(judged.ConvertAll(c => c.P));
