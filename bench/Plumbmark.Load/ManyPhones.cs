@@ -49,15 +49,20 @@ internal static class ManyPhones
         for (var i = 0; i < ReadingsEach; i++)
         {
             await Task.Delay(TimeSpan.FromSeconds(-Math.Log(1 - random.NextDouble()) * MeanPauseSeconds));
-            var from = s_points[random.Next(s_points.Length)];
-            var to = s_points[random.Next(s_points.Length)];
-            kept.Add(
-                await visitor.Keep(car, $"{from}.L", $"{to}.R", $"{40 + random.Next(5)} {random.Next(1, 16)}/16", $"phone {phone}, {i}")
-            );
+            var (from, to) = (random.Next(s_points.Length), random.Next(s_points.Length));
+            var note = $"phone {phone}, {i}";
+            kept.Add(await visitor.Keep(car, $"{s_points[from]}.L", $"{s_points[to]}.R", Diagonal(from, to, random), note));
             shown.Add(await visitor.Open($"/cars/{car}/floor"));
         }
 
         return (kept, shown);
+    }
+
+    /// <summary>Across a ladder of stations 20 in apart and rails 30 in apart, read to a sixteenth, give or take one.</summary>
+    private static string Diagonal(int from, int to, Random random)
+    {
+        var sixteenths = (int)Math.Round(16 * Math.Sqrt(Math.Pow(20 * (from - to), 2) + (30 * 30))) + random.Next(-1, 2);
+        return sixteenths % 16 == 0 ? $"{sixteenths / 16}" : $"{sixteenths / 16} {sixteenths % 16}/16";
     }
 
     private static string Line(string what, List<double> times)

@@ -29,6 +29,8 @@ internal static class Campaign
                 return Day(int.Parse(args[1]), Console.Out);
             case "nasty":
                 return Nasty(args[1], Console.Out);
+            case "contradictions":
+                return Contradict(int.Parse(args[1]), Console.Out);
             case "count":
                 Console.Out.WriteLine(KilledWriter.CountKept(args[1], File.ReadLines(args[2])));
                 return 0;
@@ -39,7 +41,7 @@ internal static class Campaign
                 return 0;
             default:
                 Console.Error.WriteLine(
-                    "Which campaign? faults, upgrades FILE..., damage N, kills N, server-kills PLUMBMARK.DLL N, fuzz SUBJECT|all N, nasty PLUMBMARK.DLL, shed CARS [PLUMBMARK.DLL], day HOURS"
+                    "Which campaign? faults, upgrades FILE..., damage N, kills N, server-kills PLUMBMARK.DLL N, fuzz SUBJECT|all N, nasty PLUMBMARK.DLL, contradictions CARS, shed CARS [PLUMBMARK.DLL], day HOURS"
                 );
                 return 64;
         }
@@ -98,6 +100,18 @@ internal static class Campaign
         }
 
         return 0;
+    }
+
+    private static int Contradict(int cars, TextWriter output)
+    {
+        var findings = Contradictions.Run(cars, Seed);
+        output.WriteLine($"{cars} frames with lengths by chance, seed {Seed}: {findings.Count} kinds of finding.");
+        foreach (var (error, file) in findings)
+        {
+            output.WriteLine($"{error}\n{System.Text.Encoding.UTF8.GetString(file)}");
+        }
+
+        return findings.Count == 0 ? 0 : 1;
     }
 
     private static int Nasty(string binary, TextWriter output)

@@ -83,25 +83,6 @@ public sealed class BenchJourneys(Browser browser)
         await page.Picture("bench-photo-360");
     }
 
-    [Theory]
-    [InlineData("/cars/1/bench/types")]
-    [InlineData("/cars/1/bench/parts/arm.L/card")]
-    [InlineData("/cars/1/bench/parts/arm.L/measures/m1/withdrawal")]
-    [InlineData("/cars/1/bench/parts/spring.L?measure=spring")]
-    [InlineData("/cars/1/bench/parts/arm.R?measure=heights")]
-    [InlineData("/cars/1/bench/parts/arm.R?measure=straightedge")]
-    public async Task EveryPage_FitsAPhone_LightAndDark(string address)
-    {
-        await using var app = await AppProcess.Start();
-        foreach (var dark in new[] { false, true })
-        {
-            var page = await browser.Open(app, dark: dark);
-            await page.GotoAsync(address);
-            await page.IsFitToUse();
-            await page.Picture($"bench{address.Replace('/', '-').Replace('?', '-')}-{(dark ? "dark" : "light")}");
-        }
-    }
-
     private static FilePayload Given(string name, string type, byte[] bytes) =>
         new()
         {

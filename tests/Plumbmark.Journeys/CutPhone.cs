@@ -57,7 +57,7 @@ internal sealed class CutPhone(Browser browser, AppProcess app, string name, Fun
         var form = await _page!.EvaluateAsync<string>(
             """
             (note) => {
-              const form = document.querySelector("form[data-waits]");
+              const form = document.querySelector(".floor-entry[data-waits]");
               const set = (name, value) => (form.elements.namedItem(name).value = value);
               set("from", "A.L");
               set("to", "B.R");
@@ -71,7 +71,7 @@ internal sealed class CutPhone(Browser browser, AppProcess app, string name, Fun
             note
         );
         await _page.WaitForFunctionAsync(
-            "(name) => document.querySelector('form[data-waits] [name=form]')?.value !== name && !document.querySelector('form[data-keeping]')",
+            "(name) => document.querySelector('.floor-entry[data-waits] [name=form]')?.value !== name && !document.querySelector('form[data-keeping]')",
             form
         );
     }

@@ -18,7 +18,7 @@ public sealed class FloorSetUpJourneys(Browser browser)
         await page.FillAsync("#stand-3-height", "5/8");
         await page.Picture("level-empty");
         await page.ClickAsync("text=Keep and work it out");
-        await Assertions.Expect(page.Locator(".level-answer")).ToContainTextAsync("rear left: put 5/8 in under it");
+        await Assertions.Expect(page.Locator(".level-answer")).ToContainTextAsync("rear left: put 1/4 in under it");
         await Assertions.Expect(page.Locator(".level-answer")).ToContainTextAsync("that is twist");
         await page.Picture("level-answer");
         await page.IsFitToUse();

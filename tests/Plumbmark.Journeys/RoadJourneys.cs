@@ -7,44 +7,6 @@ namespace Plumbmark.Journeys;
 /// <summary>What the wheels will do, in a real browser on a phone, and the same from the command line.</summary>
 public sealed class RoadJourneys(Browser browser)
 {
-    [Theory]
-    [InlineData(false)]
-    [InlineData(true)]
-    public async Task EveryPage_IsFitToUse(bool dark)
-    {
-        await using var app = await AppProcess.Start();
-        var page = await browser.Open(app, dark: dark);
-        foreach (
-            var path in new[]
-            {
-                "road",
-                "road/trials",
-                "road/front",
-                "road/rear",
-                "road/rear?kind=trailingArms",
-                "road/figures",
-                "road/adjusters",
-                "road/findings?part=Stub",
-                "road/findings/p1/withdrawal",
-                "road/wheels?kind=stringGaps",
-                "road/wheels?kind=swing",
-            }
-        )
-        {
-            // In the dark only what has pictures and what has the most fields.
-            if (dark && path is not ("road" or "road/wheels?kind=stringGaps"))
-            {
-                continue;
-            }
-
-            await page.GotoAsync($"/cars/1/{path}");
-            await page.IsFitToUse();
-            await page.Picture(
-                $"{(dark ? "dark" : "light")}-{path.Split('?')[0].Replace('/', '-')}{path.Split('=')[^1].Replace('/', '-')}"
-            );
-        }
-    }
-
     [Fact]
     public async Task ACamberIsRead_WithoutScript_AndStandsInTheAnswer()
     {

@@ -135,6 +135,23 @@ public sealed class WaitingJourneys(Browser browser)
     }
 
     [Fact]
+    public async Task QuickLine_WaitsToo()
+    {
+        await using var app = await AppProcess.Start();
+        var page = await browser.Open(app);
+        await FloorJourneys.AddCar(page, "Barn find", pairs: "5");
+        var line = page.Locator(".floor-quick input[type=text]");
+        await page.Context.SetOfflineAsync(true);
+        await page.EvaluateAsync("document.querySelectorAll('main details').forEach((d) => (d.open = true))");
+        await line.FillAsync("AL BR 31 1/2");
+        await line.PressAsync("Enter");
+        await Assertions.Expect(page.Locator(Status)).ToContainTextAsync("1 reading waits");
+        await Assertions.Expect(line).ToHaveValueAsync("");
+        await page.Context.SetOfflineAsync(false);
+        await Assertions.Expect(page.Locator("#reading-r1")).ToContainTextAsync("31 1/2");
+    }
+
+    [Fact]
     public async Task OnTheRound_TheNextLineIsFilledInWithoutAConnection()
     {
         await using var app = await AppProcess.Start();
@@ -159,12 +176,12 @@ public sealed class WaitingJourneys(Browser browser)
     /// <summary>A reading by the lists beside the drawing, as a thumb would.</summary>
     internal static async Task Enter(IPage page, string from, string to, string value)
     {
-        var name = await page.InputValueAsync("form[data-waits] [name=form]");
+        var name = await page.InputValueAsync(".floor-entry[data-waits] [name=form]");
         await page.SelectOptionAsync("#from", from);
         await page.SelectOptionAsync("#to", to);
         await page.FillAsync("#value", value);
         await page.Keyboard.PressAsync("Enter");
-        await Assertions.Expect(page.Locator("form[data-waits] [name=form]")).Not.ToHaveValueAsync(name);
+        await Assertions.Expect(page.Locator(".floor-entry[data-waits] [name=form]")).Not.ToHaveValueAsync(name);
     }
 
     private static List<string> Kept(AppProcess app)

@@ -72,7 +72,8 @@ public static class LongShed
         return new Timing(what, times);
     }
 
-    private static CarFile Generated(int number, Random random)
+    /// <summary>A car whose readings contradict each other by feet: pairs and lengths by chance.</summary>
+    internal static CarFile Generated(int number, Random random)
     {
         var points = FrameSkeleton.Ladder(5 + random.Next(4), LengthUnit.Inch);
         var readings = Enumerable

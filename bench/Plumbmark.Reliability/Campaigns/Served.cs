@@ -28,7 +28,8 @@ internal sealed class Served : IDisposable
         }
 
         var process = Process.Start(start)!;
-        _ = process.StandardError.ReadToEndAsync();
+        process.ErrorDataReceived += (_, line) => Console.Error.WriteLine(line.Data);
+        process.BeginErrorReadLine();
         while (await process.StandardOutput.ReadLineAsync() is { } line)
         {
             if (line.Split(' ').FirstOrDefault(w => w.StartsWith("http://", StringComparison.Ordinal)) is { } address)

@@ -11,6 +11,7 @@ internal static class CheckWords
             "width" => "width",
             "heightDifference" => "left higher than right",
             "deviation" => "against the book",
+            "pair" => "one of the pair, at least",
             _ => kind,
         };
 }

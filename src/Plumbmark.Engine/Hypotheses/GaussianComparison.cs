@@ -21,6 +21,9 @@ public sealed class GaussianComparison
     // (1 µm)²: keeps values that share all their noise apart; a thousandth of what a tape shows.
     private const double RidgeMetres2 = 1e-12;
 
+    private const double RidgeStep = 100;
+    private const double LargestRidgeShare = 1e-3; // of the largest variance: beyond it the covariance is not rounded but wrong
+
     // A column of which less than this share is left beside the others cannot be told from them.
     internal const double LeastShareBesideOthers = 1e-6;
 
@@ -35,9 +38,7 @@ public sealed class GaussianComparison
     public GaussianComparison(ReadOnlySpan<double> values, double[,] covariance, IEnumerable<double[]> nuisance)
     {
         var columns = nuisance.Select(Scaled).OfType<double[]>().ToList();
-        _whitening =
-            Cholesky.Of(WithNuisance(covariance, columns), 0)
-            ?? throw new ArgumentException("The covariance is not positive semidefinite.", nameof(covariance));
+        _whitening = Whitening(covariance, columns);
         _nuisance = Orthonormal(columns.Select(c => _whitening.Whiten(c)));
         _values = Project(_whitening.Whiten(values));
         Freedom = values.Length - _nuisance.Count;
@@ -119,7 +120,23 @@ public sealed class GaussianComparison
         return basis;
     }
 
-    private static double[,] WithNuisance(double[,] covariance, List<double[]> columns)
+    // Of values that hang on next to nothing the covariance is huge, and rounding alone can leave it short of being positive. A ridge just large enough
+    // to mend that makes every value a little less certain and invents nothing.
+    private static Cholesky Whitening(double[,] covariance, List<double[]> columns)
+    {
+        var largest = Enumerable.Range(0, covariance.GetLength(0)).Max(i => covariance[i, i]);
+        for (var ridge = RidgeMetres2; ridge <= Math.Max(largest * LargestRidgeShare, RidgeMetres2); ridge *= RidgeStep)
+        {
+            if (Cholesky.Of(WithNuisance(covariance, columns, ridge), 0) is { } whitening)
+            {
+                return whitening;
+            }
+        }
+
+        throw new ArgumentException("The covariance is not positive semidefinite.", nameof(covariance));
+    }
+
+    private static double[,] WithNuisance(double[,] covariance, List<double[]> columns, double ridgeMetres2)
     {
         var n = covariance.GetLength(0);
         var sum = new double[n, n];
@@ -127,7 +144,7 @@ public sealed class GaussianComparison
         {
             for (var j = 0; j <= i; j++)
             {
-                sum[i, j] = covariance[i, j] + (i == j ? RidgeMetres2 : 0);
+                sum[i, j] = covariance[i, j] + (i == j ? ridgeMetres2 : 0);
                 foreach (var column in columns)
                 {
                     sum[i, j] += NuisanceVarianceMetres2 * column[i] * column[j];

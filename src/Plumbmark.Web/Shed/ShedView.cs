@@ -112,9 +112,9 @@ public sealed record ShedView(
             request.Journals.RememberVerdict(car.Id, open.Sequence, $"{verdict}", s_toldBy);
             return verdict;
         }
-        catch (StoreUnusableException)
+        catch (Exception e) when (e is not OutOfMemoryException)
         {
-            return null; // its own page says what is the matter with this car
+            return null; // one car must not hide the others; its own page says what is the matter with it
         }
     }
 

@@ -370,7 +370,9 @@ function ready(form) {
   form.elements.namedItem("form").value = newName();
   const done = lineIn(form);
   for (const field of form.elements) {
-    if (["value", "dx", "dy", "note", "point", "from", "to"].includes(field.name) || field.matches("[data-clears]")) {
+    // Where the tape starts and which tool it is stay as they are, as they do when the laptop shows the form anew.
+    const isTyped = field.matches("textarea, input:not([type])") || ["text", "search", "number"].includes(field.type);
+    if ((isTyped && field.name !== "startAt") || ["point", "from", "to"].includes(field.name)) {
       field.value = "";
     }
   }
@@ -383,7 +385,10 @@ function ready(form) {
   }
 
   form.dispatchEvent(new CustomEvent("plumbmark:waits", { bubbles: true }));
-  markPicks(form);
+  if (endsOf(form).length > 0) {
+    markPicks(form);
+  }
+
   const value = form.elements.namedItem("value") ?? form.querySelector("input:not([type=hidden])");
   value?.focus({ preventScroll: true });
 }

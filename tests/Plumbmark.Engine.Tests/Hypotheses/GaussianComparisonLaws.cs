@@ -107,4 +107,39 @@ public class GaussianComparisonLaws
     [Fact]
     public void TwoEffectsThatAreOne_AreNotToldApart() =>
         s_case.Sample(c => Assert.Null(new GaussianComparison(c.R, c.V, [c.N]).Effects([c.D, [.. c.D.Select(d => -3 * d)]]).Fit(0, 1)));
+
+    [Fact]
+    public void ACovarianceThatRoundingLeftShortOfPositive_IsMended_AndOneThatIsWrongIsNot()
+    {
+        // Three values that hang on one unknown place, known to 10 km: what is left beside it is less than the rounding of a square of that.
+        double[] column = [1, 2, 3];
+        var covariance = new double[3, 3];
+        for (var i = 0; i < 3; i++)
+        {
+            for (var j = 0; j < 3; j++)
+            {
+                covariance[i, j] = 1e8 * column[i] * column[j] * (i == j ? 1 - 1e-12 : 1);
+            }
+        }
+
+        var mended = new GaussianComparison(
+            [0.01, -0.01, 0.02],
+            covariance,
+            [
+                [1, 1, 1],
+            ]
+        );
+        Assert.True(double.IsFinite(mended.ChiSquareOfNothing));
+        Assert.Throws<ArgumentException>(() =>
+            new GaussianComparison(
+                [0.01, -0.01],
+                new double[,]
+                {
+                    { 1, 2 },
+                    { 2, 1 },
+                },
+                []
+            )
+        );
+    }
 }

@@ -1,5 +1,6 @@
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Demo;
+using Plumbmark.Inspection.Floor;
 
 namespace Plumbmark.Inspection.Tests.Demo;
 
@@ -37,6 +38,24 @@ public sealed class DemoCarTests
         Assert.InRange(across.Value.Inches, 22 - DemoFrame.HornInInches - 0.15, 22 - DemoFrame.HornInInches + 0.15);
         var heights = s_car.Readings.OfType<Reading.Height>().ToDictionary(r => r.Point, r => r.Value.Inches, StringComparer.Ordinal);
         Assert.InRange(heights["A.L"] - heights["A.R"], DemoFrame.HornDownInches - 0.15, DemoFrame.HornDownInches + 0.15);
+    }
+
+    [Fact]
+    public void AnswerWithTheInchPutRight_IsOut_ByTheHornAlone()
+    {
+        var inch = Engine.Lengths.Length.FromInches(1);
+        var spoilt = s_car.Readings.OfType<Reading.Plan>().Single(r => r is { From: "B.R", To: "E.L" });
+        var mended = spoilt with { Value = spoilt.Value - inch };
+        var answer = FloorInspection.Of(s_car with { Readings = [.. s_car.Readings.Select(r => r == spoilt ? mended : r)] });
+        Assert.Equal(Verdict.Out, answer.Overall.Verdict);
+
+        // Left against right cannot tell one horn moved by all of it from both moved by half: half is what is certain.
+        var horn = Assert.Single(answer.Checks, c => c.Id == "damage:A");
+        var moved = Assert.Single(answer.Damage);
+        Assert.Equal((moved.AmountMetres / 2, moved.UMetres / 2), (horn.ValueMetres, horn.UMetres));
+        var trueMetres = Math.Sqrt(Math.Pow(DemoFrame.HornInInches, 2) + Math.Pow(DemoFrame.HornDownInches, 2)) * 0.0254;
+        Assert.InRange(trueMetres, moved.AmountMetres - (2 * moved.UMetres), moved.AmountMetres + (2 * moved.UMetres));
+        Assert.All(answer.Checks.Where(c => c.Verdict == Verdict.Out), c => Assert.EndsWith(":A", c.Id, StringComparison.Ordinal));
     }
 
     private static Reading.Plan? Mirrored(Reading.Plan reading)

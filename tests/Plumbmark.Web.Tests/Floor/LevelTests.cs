@@ -27,14 +27,15 @@ public sealed class LevelTests
             ("stand-3-height", "5/8")
         );
         Assert.Equal(200, page.Status);
-        Assert.Contains("Level on three: rear left, rear right and front right.", page.Text, StringComparison.Ordinal);
-        Assert.Contains("rear left: put 5/8 in under it", page.Text, StringComparison.Ordinal);
-        Assert.Contains("rear right: put 3/8 in under it", page.Text, StringComparison.Ordinal);
-        Assert.Contains("front right: leave it", page.Text, StringComparison.Ordinal);
-        // The plane of the three rises 1/4 across: 3/8 at the front left, where 0 was read.
-        Assert.Contains("The frame is 3/8 in low there against the other three: that is twist.", page.Text, StringComparison.Ordinal);
+        // Of the two front corners the left asks for less under the three: 1/4 and 1/4, against 5/8 and 3/8 with the right.
+        Assert.Contains("Level on three: rear left, rear right and front left.", page.Text, StringComparison.Ordinal);
+        Assert.Contains("rear left: put 1/4 in under it", page.Text, StringComparison.Ordinal);
+        Assert.Contains("rear right: leave it", page.Text, StringComparison.Ordinal);
+        Assert.Contains("front left: put 1/4 in under it", page.Text, StringComparison.Ordinal);
+        // The plane of the three rises 1/4 across: 1/4 at the front right, where 5/8 was read.
+        Assert.Contains("The frame is 3/8 in high there against the other three: that is twist.", page.Text, StringComparison.Ordinal);
         Assert.Contains("Never wind four stands until all agree", page.Text, StringComparison.Ordinal);
-        Assert.Contains("+ 5/8 in", page.Document.QuerySelector(".level-picture")!.TextContent, StringComparison.Ordinal);
+        Assert.Contains("+ 1/4 in", page.Document.QuerySelector(".level-picture")!.TextContent, StringComparison.Ordinal);
         Assert.Equal("5/8", page.Document.QuerySelector("[name=stand-3-height]")!.GetAttribute("value"));
         Assert.Contains("level read at 4 stands", (await app.Get($"/cars/{car.Id}/journal")).Text, StringComparison.Ordinal);
     }

@@ -132,8 +132,8 @@ internal sealed class FrameChecks
     }
 
     /// <summary>
-    /// A form of damage that is believed to be there is held against its limit too: all readings together know it better than any one pair. A bent pair is
-    /// not: nothing says whether one of its points moved by all of it or both by half.
+    /// A form of damage that is believed to be there is held against its limit too: all readings together know it better than any one pair. Of a bent pair
+    /// nothing says whether one of its points moved by all of it or both by half; but one of them moved by half at least, and that is held.
     /// </summary>
     private void AddForms(IReadOnlyList<DamageExplanation> explanations)
     {
@@ -150,7 +150,19 @@ internal sealed class FrameChecks
             {
                 Add($"damage:{name}", name, value, FrameBlindSpots.LimitOf(part.Form, _limits), [], mustBeTrue: true);
             }
-            else if (part is { Form: DamageForm.Point, IsPair: false })
+            else if (part is { Form: DamageForm.Point, IsPair: true, Pair: { } pair })
+            {
+                var atLeast = new AdjustedContrast(none, part.AmountMetres / 2, part.UMetres / 2, []);
+                Add(
+                    $"damage:{part.From}",
+                    name,
+                    atLeast,
+                    _limits.Point?.Metres,
+                    [pair.Left, pair.Right],
+                    Roles.MustBeTrue(_frame.Points, part.Subject)
+                );
+            }
+            else if (part is { Form: DamageForm.Point })
             {
                 var point = _frame.Points[part.Subject].Id;
                 Add($"damage:{point}", name, value, _limits.Point?.Metres, [point], Roles.MustBeTrue(_frame.Points, part.Subject));

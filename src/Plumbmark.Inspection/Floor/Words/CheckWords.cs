@@ -21,6 +21,7 @@ internal static class CheckWords
             "diamond" => "Diamond, one rail ahead of the other,",
             "mash" => "The length of one side",
             "point" => $"{where}, all directions together,",
+            "pair" => $"One point at least of pair {where}, all directions together,",
             _ => check.Id,
         };
     }
