@@ -3,7 +3,12 @@ using CsCheck;
 using DocumentFormat.OpenXml.Packaging;
 using DocumentFormat.OpenXml.Spreadsheet;
 using DocumentFormat.OpenXml.Validation;
+using Plumbmark.Inspection.Bench;
+using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Demo;
 using Plumbmark.Inspection.Exchange;
+using Plumbmark.Inspection.Road;
+using Plumbmark.Testing;
 
 namespace Plumbmark.Drawing.Exchange;
 
@@ -38,6 +43,66 @@ public sealed class WorkbookTests
         Assert.Equal(InventedFrame.Car.Readings.Count + 1, sheets[0].Count);
         Assert.Contains(sheets[0], r => r.Contains("r7") && r.Contains("doubted"));
         Assert.Contains(sheets[3], r => r.Contains("side-shift:A") && r.Contains("out") && r.Contains("practice"));
+    }
+
+    [Fact]
+    public void Workbook_PartsSheet_HoldsEveryDimensionOfEveryPart()
+    {
+        var car = DemoCar.File();
+        var answer = BenchInspection.Of(car);
+        Assert.NotEmpty(answer.Parts);
+        var rows = ReadBack(Workbook.Write([PartTables.Parts(answer)]))[0];
+        Assert.Equal("part", rows[0][0]);
+        foreach (var part in answer.Parts)
+        {
+            var own = rows.Where(r => r[0] == part.Part.Id).ToList();
+            // A dimension held against nothing has one row, and one held against two things has two.
+            Assert.Equal(Math.Max(1, part.Dimensions.Sum(d => Math.Max(1, d.Comparisons.Count))), own.Count);
+            Assert.All(own, r => Assert.Equal(DispositionWord.For(part.Disposition), r[1]));
+            foreach (var value in part.Dimensions.Select(d => d.Value).Where(v => v.Quantity == Quantity.Length))
+            {
+                var row = own.First(r => r[2] == value.Dimension);
+                Assert.Equal("mm", row[3]);
+                Assert.Equal(value.Si * 1000, double.Parse(row[4], CultureInfo.InvariantCulture), 1e-4); // written to 1e-4 mm
+            }
+        }
+    }
+
+    [Fact]
+    public void Workbook_BitesSheet_HoldsEveryBiteAsWrittenAndItsSet()
+    {
+        var car = CarFileReader
+            .Read(PressJobSamples.LowerArmAfter(3).Utf8())
+            .Match(c => c, f => throw new InvalidOperationException(string.Join('\n', f)));
+        var rows = ReadBack(Workbook.Write([PartTables.Bites(car)]))[0];
+        var bites = car.Press.SelectMany(j => j.Bites).ToList();
+        Assert.Equal(3, bites.Count);
+        Assert.Equal(bites.Select(b => b.Id), rows.Skip(1).Select(r => r[1]));
+        Assert.Equal(bites.Select(b => b.Travel.AsTyped), rows.Skip(1).Select(r => r[2]));
+        // The press sheet says of one of these bites that 0.08 in stayed: 2.032 mm.
+        Assert.Contains(
+            rows.Skip(1).SelectMany(r => r),
+            c => double.TryParse(c, CultureInfo.InvariantCulture, out var set) && Math.Abs(set - 2.032) < 0.13
+        );
+    }
+
+    [Fact]
+    public void Workbook_RoadSheet_HoldsEveryFigureInDegreesOrMillimetres()
+    {
+        var answer = RoadInspection.Of(DemoRoad.Car(DemoRoad.Fault.BentMount));
+        Assert.NotEmpty(answer.Figures);
+        Assert.Contains(answer.Figures, f => RoadNames.Of(f.Kind).Contains("camber", StringComparison.OrdinalIgnoreCase));
+        var rows = ReadBack(Workbook.Write([RoadTables.Figures(answer)]))[0];
+        Assert.Equal(answer.Figures.Count + 1, rows.Count);
+        foreach (var (figure, row) in answer.Figures.Zip(rows.Skip(1)))
+        {
+            Assert.Equal(RoadNames.Of(figure.Kind), row[0]);
+            var at = row.ToList().FindIndex(c => c is "deg" or "mm");
+            Assert.True(at > 0, string.Join(' ', row));
+            var shown = row[at] == "deg" ? figure.Value * 180 / Math.PI : figure.Value * 1000;
+            Assert.Equal(row[0].Contains("camber", StringComparison.OrdinalIgnoreCase) ? "deg" : row[at], row[at]);
+            Assert.Equal(shown, double.Parse(row[at + 2], CultureInfo.InvariantCulture), 1e-4); // written to 1e-4
+        }
     }
 
     [Fact]

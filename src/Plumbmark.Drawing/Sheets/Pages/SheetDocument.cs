@@ -36,7 +36,7 @@ internal sealed record SheetDocument(string Title, string Subject, SheetOptions 
     }
 
     // Room for the running line at the top of the second page and those after it.
-    private const double Running = 12;
+    private const double Running = 14;
 
     /// <summary>Whether some text has letters that the fonts lack, so that a line about them is added.</summary>
     public bool LacksLetters => Blocks.SelectMany(b => b.Texts).Append(Subject).Any(t => Typefaces.Printable(t) != t);
@@ -87,13 +87,13 @@ internal sealed record SheetDocument(string Title, string Subject, SheetOptions 
         if (number > 1)
         {
             surface.Words(
-                new Spot(left, top),
+                new Spot(left, top + 6),
                 Plate.Cut($"{Title} – {Subject}", PageType.Small, right - left - 80),
                 PageType.Small,
                 Anchor.Start
             );
-            surface.Words(new Spot(right, top), DateText, PageType.Small, Anchor.End);
-            surface.Path([new(left, top + 4), new(right, top + 4)], false, s_foot);
+            surface.Words(new Spot(right, top + 6), DateText, PageType.Small, Anchor.End);
+            surface.Path([new(left, top + 10), new(right, top + 10)], false, s_foot);
             top += Running;
         }
 
