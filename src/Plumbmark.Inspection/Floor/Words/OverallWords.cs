@@ -87,7 +87,7 @@ internal static class OverallWords
 
         if (CannotSeeSymmetric(evaluation) && verdict != Verdict.Out)
         {
-            yield return SymmetryIsBlind;
+            yield return OverallAnswer.AlikeOnBothSides;
         }
     }
 
@@ -222,7 +222,4 @@ internal static class OverallWords
         "The numbers below leave it out; whether the frame is out or true hangs on it, so nothing is said before it is measured again.";
 
     private const string DoubtDoesNotMatter = "The verdict is the same with it and without it.";
-
-    private const string SymmetryIsBlind =
-        "Left is compared with right: damage that both sides share alike would not show without the book's figures.";
 }
