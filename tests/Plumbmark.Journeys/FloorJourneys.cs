@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Microsoft.Playwright;
+using Plumbmark.Engine.Lengths;
 
 namespace Plumbmark.Journeys;
 
@@ -65,6 +66,7 @@ public sealed class FloorJourneys(Browser browser)
         await page.GetByText("Show the working").ClickAsync();
         var shown = await page.Locator(".floor-working table").First.Locator("tbody tr").AllInnerTextsAsync();
         var verdict = await page.Locator("h1 .verdict").InnerTextAsync();
+        var pairs = await PagePairs.Of(page);
         await page.GotoAsync(address);
         var download = await page.RunAndWaitForDownloadAsync(() => page.GetByText("Take out a car file").ClickAsync());
         var file = Path.Combine(app.Folder, "barn-find.json");
@@ -82,10 +84,30 @@ public sealed class FloorJourneys(Browser browser)
             code
         );
         Assert.NotEmpty(shown);
+        Assert.Equal(5, pairs.Count);
+        Assert.Contains(pairs, p => p[1] != "not measured");
+        Assert.All(pairs, p => Assert.Equal("not measured", p[3])); // no height was taken
+        Assert.Equal(PagePairs.Expected(json.RootElement, Length.FromFraction(0, 1, 16, LengthUnit.Inch)), pairs);
         Assert.Equal(
             json.RootElement.GetProperty("points").EnumerateArray().Select(PointRow),
             shown.Select(row => string.Join(' ', row.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)))
         );
+    }
+
+    [Fact]
+    public async Task Demo_PagePairByPair_SaysWhatCheckSays()
+    {
+        await using var app = await AppProcess.Start();
+        var page = await browser.Open(app);
+        await page.GotoAsync("/cars/1/floor");
+        var pairs = await PagePairs.Of(page);
+        var (_, demo, _) = await AppProcess.Run(app.Folder, "demo");
+        var file = Path.Combine(app.Folder, "demo.json");
+        await File.WriteAllTextAsync(file, demo, TestContext.Current.CancellationToken);
+        var (_, results, _) = await AppProcess.Run(app.Folder, "check", file, "--json");
+        using var json = JsonDocument.Parse(results);
+        Assert.Contains(pairs, p => p[3] != "not measured");
+        Assert.Equal(PagePairs.Expected(json.RootElement, Length.FromFraction(0, 1, 32, LengthUnit.Inch)), pairs);
     }
 
     /// <summary>A point of <c>check --json</c> as the page writes it: tenths of a millimetre.</summary>

@@ -29,8 +29,10 @@ public sealed record PairRow(string Name, string? Label, PairRow.Cell Sideways, 
             CellOf(pair.SideShiftMetres, pair.USideShiftMetres, display, ("left", "right"), CheckOf(answer, pair, "sideShift")),
             CellOf(pair.StaggerMetres, pair.UStaggerMetres, display, ("left ahead", "right ahead"), CheckOf(answer, pair, "stagger")),
             CellOf(
-                pair.HeightDifferenceMetres,
-                pair.UHeightDifferenceMetres,
+                // The frame's own height difference, not the stands': it is what the verdict beside it is about, and what the sheet prints.
+                pair.LevelledHeightDifferenceMetres
+                    ?? pair.HeightDifferenceMetres,
+                pair.ULevelledHeightDifferenceMetres ?? pair.UHeightDifferenceMetres,
                 display,
                 ("left high", "right high"),
                 CheckOf(answer, pair, "heightDifference")

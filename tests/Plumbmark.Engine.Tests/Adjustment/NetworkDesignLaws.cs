@@ -72,11 +72,16 @@ public class NetworkDesignLaws
         ];
         var design = NetworkDesign.Of(new Network(Frames.Sketched(truth, dropSigma: 0.0005), all.Take(10)));
         var random = new Random(4);
-        double[][] sums = [.. Enumerable.Range(0, 5).Select(_ => Enumerable.Range(0, design.Count).Select(_ => random.NextDouble() - 0.5).ToArray())];
+        double[][] sums =
+        [
+            .. Enumerable.Range(0, 5).Select(_ => Enumerable.Range(0, design.Count).Select(_ => random.NextDouble() - 0.5).ToArray()),
+        ];
         var aimed = new AimedDesign(design, all);
         aimed.Aim(sums);
         var change = new double[sums.Length];
-        foreach (var (k, isTaken) in new[] { (20, true), (all.Count - 1, true), (3, true), (20, false), (all.Count - 1, false), (41, true) })
+        foreach (
+            var (k, isTaken) in new[] { (20, true), (all.Count - 1, true), (3, true), (20, false), (all.Count - 1, false), (41, true) }
+        )
         {
             double[] before = [.. sums.Select(s => design.Variance(s))];
             if (isTaken)
