@@ -81,17 +81,21 @@ public sealed class NetworkFit
     /// </remarks>
     /// <returns>In the order of <see cref="NetworkCovariance.Coordinates"/>.</returns>
     /// <exception cref="KeyNotFoundException">There is no reading of that name, or it is a repeated drop.</exception>
-    public double[] Influence(string readingId)
+    public double[] Influence(string readingId) =>
+        RowOf(readingId) is { } row ? Covariance.ToCoordinates(State.Influence(row)) : throw new KeyNotFoundException(readingId);
+
+    // Null for a repeated drop: it is pooled before the network and has no row of its own.
+    private int? RowOf(string readingId)
     {
         for (var row = 0; row < State.Network.RowCount; row++)
         {
             if (State.Network.Rows[row].Observation >= 0 && ReadingId(row) == readingId)
             {
-                return Covariance.ToCoordinates(State.Influence(row));
+                return row;
             }
         }
 
-        throw new KeyNotFoundException(readingId);
+        return null;
     }
 
     /// <summary>
@@ -123,12 +127,12 @@ public sealed class NetworkFit
     /// <remarks>How far a point moves depends on what holds the network; distances between points do not.</remarks>
     public (string Point, double Metres)? MostMoved(string readingId)
     {
-        if (Reading(readingId).MinimalDetectableMetres is not { } size)
+        if (Reading(readingId).MinimalDetectableMetres is not { } size || RowOf(readingId) is not { } row)
         {
             return null;
         }
 
-        var influence = Influence(readingId);
+        var influence = Covariance.ToCoordinates(State.Influence(row));
         (string, double)? most = null;
         foreach (
             var point in Covariance
