@@ -91,11 +91,11 @@ public sealed partial class LanguageJourneys(Browser browser)
         }
         """;
 
-    /// <summary>Headings, labels and buttons of the page's own part with letters in them, none of which is marked.</summary>
+    /// <summary>Headings, labels and buttons of the page's own part with letters in them, none of which is marked; the car's own name is nobody's sentence.</summary>
     private const string Unmarked = """
         () => [...document.querySelectorAll('main :is(h1, h2, h3, label, legend, summary, button, caption, th[scope=col], a.button)')]
           .map(e => e.textContent.trim())
-          .filter(t => /[a-z]{3}/.test(t) && !t.includes('⟦'))
+          .filter(t => /[a-z]{3}/.test(t) && !t.includes('⟦') && t !== document.querySelector('.top-car')?.textContent.trim())
         """;
 
     [GeneratedRegex(@"\{\d\}")]

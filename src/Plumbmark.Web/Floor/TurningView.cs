@@ -137,10 +137,16 @@ public sealed record TurningView(OpenCar Car, string Still, string Numbers, int 
         foreach (var corner in corners)
         {
             var (x, y) = At(Seen(corner.X, corner.Y, corner.Z));
-            svg.Append(CultureInfo.InvariantCulture, $"<circle class=\"overlay-dot\" cx=\"{N(x)}\" cy=\"{N(y)}\" r=\"4\"/>");
+            svg.Append(
+                corner.Verdict == "out"
+                    ? $"<rect class=\"overlay-dot\" x=\"{N(x - 5)}\" y=\"{N(y - 5)}\" width=\"10\" height=\"10\"/>"
+                    : $"<circle class=\"overlay-dot\" cx=\"{N(x)}\" cy=\"{N(y)}\" r=\"4\"/>"
+            );
+            // The left side is the nearer one and lower in the picture: its names go below, the others above.
+            var isNear = corner.Y > 0;
             svg.Append(
                 CultureInfo.InvariantCulture,
-                $"<text class=\"overlay-words\" x=\"{N(x)}\" y=\"{N(y - 8)}\" text-anchor=\"middle\">{WebUtility.HtmlEncode(corner.Id)}</text>"
+                $"<text class=\"overlay-words\" x=\"{N(x - (isNear ? 8 : -8))}\" y=\"{N(y + (isNear ? 18 : -8))}\" text-anchor=\"middle\">{WebUtility.HtmlEncode(corner.Id)}</text>"
             );
         }
 

@@ -102,3 +102,12 @@ document.addEventListener("plumbmark:shown", () => {
   speak();
 });
 reveal();
+
+// Opened at the value, the pair asked for and every key are to be seen, not the field alone.
+addEventListener("load", () =>
+  requestAnimationFrame(() => {
+    if (location.hash === "#value") {
+      value()?.closest(".floor-compact form")?.scrollIntoView({ block: "start", behavior: "instant" });
+    }
+  }),
+);
