@@ -83,15 +83,8 @@ public sealed class NetworkFit
     /// <exception cref="KeyNotFoundException">There is no reading of that name, or it is a repeated drop.</exception>
     public double[] Influence(string readingId)
     {
-        for (var row = 0; row < State.Network.RowCount; row++)
-        {
-            if (State.Network.Rows[row].Observation >= 0 && ReadingId(row) == readingId)
-            {
-                return Covariance.ToCoordinates(State.Influence(row));
-            }
-        }
-
-        throw new KeyNotFoundException(readingId);
+        var row = RowOf(readingId);
+        return row >= 0 ? Covariance.ToCoordinates(State.Influence(row)) : throw new KeyNotFoundException(readingId);
     }
 
     /// <summary>
@@ -123,7 +116,8 @@ public sealed class NetworkFit
     /// <remarks>How far a point moves depends on what holds the network; distances between points do not.</remarks>
     public (string Point, double Metres)? MostMoved(string readingId)
     {
-        if (Reading(readingId).MinimalDetectableMetres is not { } size)
+        // A repeated drop has a limit of its own, but no equation: it is folded into the mean of its point's marks.
+        if (Reading(readingId).MinimalDetectableMetres is not { } size || RowOf(readingId) < 0)
         {
             return null;
         }
@@ -144,6 +138,10 @@ public sealed class NetworkFit
     }
 
     internal NetworkState State { get; }
+
+    // The first equation of a reading; -1 for a repeated drop.
+    private int RowOf(string readingId) =>
+        Array.FindIndex(State.Network.Rows, r => r.Observation >= 0 && State.Network.Source.Observations[r.Observation].Id == readingId);
 
     private string ReadingId(int row) => State.Network.Source.Observations[State.Network.Rows[row].Observation].Id;
 
