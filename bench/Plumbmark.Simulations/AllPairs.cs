@@ -30,10 +30,11 @@ internal static class AllPairs
         var full = car with { Readings = [.. Readings(car, drops)] };
         var answer = FloorInspection.Of(full, new FloorOptions { NextReadings = 0 });
 
-        // What a plan settles: of a check that must be true 3.29 u stay below the limit, of a form of damage the smallest amount seen.
+        // What a plan settles: of a check that must be true 3.29 u stay below the limit, of a form of damage the smallest amount seen. A thousandth
+        // more, so that no reading is asked for only because a factor is rounded: the list itself must be a plan that settles this.
         var checks = answer.Checks.Where(c => c.MustBeTrue).Max(c => 3.2897 * c.UMetres);
         var forms = answer.Sight.Where(s => s.Point is null).Max(s => s.SmallestSeenMetres ?? 0);
-        var limit = Length.FromMillimetres((decimal)(1000 * Math.Max(checks, forms)));
+        var limit = Length.FromMillimetres((decimal)(1001 * Math.Max(checks, forms)));
         var before = Environment.CpuUsage.TotalTime;
         var plan = FloorPlanner.For(car, new Limits(limit, limit, limit, LimitSource.Own));
         var milliseconds = (Environment.CpuUsage.TotalTime - before).TotalMilliseconds;

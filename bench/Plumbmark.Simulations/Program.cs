@@ -8,6 +8,7 @@ var simulations = new Dictionary<string, Action<TextWriter>>(StringComparer.Ordi
     ["blunders"] = BlunderSimulation.Run,
     ["coverage"] = CoverageSimulation.Run,
     ["floor"] = output => FloorSimulation.Run(output, Number(1, 400), Number(2, 1000)),
+    ["plan-speed"] = PlanSpeed.Run,
     ["plan"] = output => PlanSimulation.Run(output, Number(1, 100)),
     ["press"] = PressSimulation.Run,
     ["road"] = RoadSimulation.Run,

@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Reflection;
 using System.Text;
 using Microsoft.Playwright;
+using Plumbmark.Web.Layout;
 
 namespace Plumbmark.Journeys;
 
@@ -34,11 +35,18 @@ public sealed class AppProcess : IAsyncDisposable
     /// <param name="keepFolder">Whether the folder outlives the app, to start another one on it.</param>
     /// <param name="port">The port; 0 for any free one.</param>
     /// <param name="lan">An address at which phones are let in; null for none.</param>
-    public static async Task<AppProcess> Start(string? folder = null, bool keepFolder = false, int port = 0, string? lan = null)
+    /// <param name="language">The language of the pages; null for the usual.</param>
+    public static async Task<AppProcess> Start(
+        string? folder = null,
+        bool keepFolder = false,
+        int port = 0,
+        string? lan = null,
+        string? language = null
+    )
     {
         folder ??= Directory.CreateTempSubdirectory("plumbmark-journey-").FullName;
         string[] serve = ["serve", "--data", Path.Combine(folder, "plumbmark.db"), "--port", port.ToString(CultureInfo.InvariantCulture)];
-        var process = Begin(folder, lan is null ? serve : [.. serve, "--lan", lan]);
+        var process = Begin(folder, language, lan is null ? serve : [.. serve, "--lan", lan]);
         while (await process.StandardOutput.ReadLineAsync() is { } line)
         {
             if (line.Split(' ').FirstOrDefault(w => w.StartsWith("http://", StringComparison.Ordinal)) is { } address)
@@ -66,7 +74,7 @@ public sealed class AppProcess : IAsyncDisposable
     /// <summary>Runs a verb to its end.</summary>
     public static async Task<(int Code, string Results, string Remarks)> Run(string folder, params string[] arguments)
     {
-        using var process = Begin(folder, arguments);
+        using var process = Begin(folder, null, arguments);
         var results = process.StandardOutput.ReadToEndAsync();
         var remarks = process.StandardError.ReadToEndAsync();
         await process.WaitForExitAsync();
@@ -115,7 +123,7 @@ public sealed class AppProcess : IAsyncDisposable
         throw new InvalidOperationException($"The app ended without saying \"{text}\".");
     }
 
-    private static Process Begin(string folder, params string[] arguments)
+    private static Process Begin(string folder, string? language, params string[] arguments)
     {
         var start = new ProcessStartInfo("dotnet")
         {
@@ -128,6 +136,7 @@ public sealed class AppProcess : IAsyncDisposable
         };
         start.Environment["XDG_DATA_HOME"] = folder;
         start.Environment["APPDATA"] = folder;
+        start.Environment[Texts.LanguageVariable] = language; // null takes it away
         foreach (var argument in (string[])["exec", Binary, .. arguments])
         {
             start.ArgumentList.Add(argument);

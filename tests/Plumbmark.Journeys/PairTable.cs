@@ -8,7 +8,7 @@ namespace Plumbmark.Journeys;
 /// <summary>The table of pairs on a frame sheet, read by where its words stand, and what it must say by the numbers of <c>check --json</c>.</summary>
 internal static class PairTable
 {
-    private static readonly string[] s_heads = ["Pair", "Middle", "One", "Width", "Height,"];
+    private static readonly string[] s_heads = ["Pair", "Middle", "Ahead:", "Width", "Higher:"];
 
     // The demo's finest tool for a frame reads 1/32 in.
     private static readonly LengthDisplay s_display = new(Length.FromFraction(0, 1, 32, LengthUnit.Inch));
@@ -37,9 +37,9 @@ internal static class PairTable
         [
             $"{left} – {right}",
             Cell("sideShift", "sideShift", "left", "right"),
-            Cell("stagger", "stagger", "left ahead", "right ahead"),
+            Cell("stagger", "stagger", "left", "right"),
             Cell("width", "width", "", ""),
-            Cell("levelledHeightDifference", "heightDifference", "left high", "right high"),
+            Cell("levelledHeightDifference", "heightDifference", "left", "right"),
         ];
 
         string Cell(string field, string kind, string plus, string minus)

@@ -96,7 +96,7 @@ public static class RoadSections
         )
     );
 
-    private static Gen<BookFigure> Figures(FigureKind kind)
+    private static Gen<AskedFigure> Figures(FigureKind kind)
     {
         var isLength =
             kind
@@ -115,7 +115,7 @@ public static class RoadSections
             Maybe(amount),
             Gen.Enum<LimitSource>(),
             Maybe(s_note),
-            (value, limit, source, note) => new BookFigure(kind, value, limit, null, null, source, note)
+            (value, limit, source, note) => new AskedFigure(kind, value, limit, null, null, source, note)
         );
     }
 

@@ -20,6 +20,26 @@ public static class FloorPlanDrawing
             : Draw(car, answer, options, seen, title);
     }
 
+    /// <summary>The signs of that drawing explained in a strip, to stand across a page.</summary>
+    /// <param name="car">The car.</param>
+    /// <param name="answer">What its readings say.</param>
+    /// <param name="width">How wide the strip is, picture units.</param>
+    public static Picture Signs(CarFile car, FloorAnswer answer, double width)
+    {
+        const double Widest = 158; // the longest words with their sign, and a gap
+        var seen = FloorPlaces.Of(car, answer).Select(p => Seen.In(FloorView.Plan, p)).OfType<Seen>().ToList();
+        var scene = new FloorScene(
+            car,
+            answer,
+            new FloorDrawingOptions(Width: width),
+            FloorView.Plan,
+            seen,
+            new Figure(new Spot(0, 0), 1, 1)
+        );
+        var (shapes, bottom) = new Legend(scene, namesLeftOut: 0).Signs(8, Math.Max(1, (int)(width / Widest)));
+        return new Picture(width, bottom, "Signs", "", shapes);
+    }
+
     private static Picture Draw(CarFile car, FloorAnswer answer, FloorDrawingOptions options, IReadOnlyList<Seen> seen, string title)
     {
         var left = PointLabels.LaneWidth(seen, isLeft: true, options.TallestFrame);

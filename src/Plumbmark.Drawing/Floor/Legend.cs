@@ -24,14 +24,20 @@ internal sealed class Legend(FloorScene scene, int namesLeftOut)
             return (_shapes, y);
         }
 
+        return Signs(y, across: 2);
+    }
+
+    /// <summary>The signs alone, so many side by side, and where they end.</summary>
+    public (IReadOnlyList<Shape> Shapes, double Bottom) Signs(double top, int across)
+    {
         var signs = scene.Seen.Select(PointSigns.Of).Distinct().Order().ToList();
         var entries = signs.Select(s => (Action<Spot>)(at => Sign(at, s))).Concat(Lines()).ToList();
         for (var i = 0; i < entries.Count; i++)
         {
-            entries[i](new Spot(2 + (i % 2 * scene.Options.Width / 2), y + (i / 2 * Row) + 4));
+            entries[i](new Spot(2 + (i % across * scene.Options.Width / across), top + (i / across * Row) + 4));
         }
 
-        return (_shapes, y + ((entries.Count + 1) / 2 * Row) + 2);
+        return (_shapes, top + ((entries.Count + across - 1) / across * Row) + 2);
     }
 
     private IEnumerable<string> Remarks()

@@ -102,7 +102,12 @@ internal static class ReadingLines
                 group.Add(new Shape.Circle(spots[0], 12, ink));
             }
 
-            group.AddRange(Lines(Clear(scene, from, to, words, lettering, share), words, lettering, Anchor.Middle, scene.Options.Width));
+            var (at, hidden) = Clear(scene, from, to, words, lettering, share);
+            // On paper the sheet says it beside the drawing; words across the marks of points would only hide both.
+            if (hidden == 0 || scene.Options.HasLegend)
+            {
+                group.AddRange(Lines(at, words, lettering, Anchor.Middle, scene.Options.Width));
+            }
         }
 
         return group.Count == 0 ? [] : [new Shape.Group(ink.Name, title, group)];
@@ -126,7 +131,14 @@ internal static class ReadingLines
     }
 
     /// <summary>Where along a line the words hide no point: the wanted place, or the nearest to it that is as free as any.</summary>
-    private static Spot Clear(FloorScene scene, Spot from, Spot to, IReadOnlyList<string> words, Lettering lettering, double wanted)
+    private static (Spot At, int Hidden) Clear(
+        FloorScene scene,
+        Spot from,
+        Spot to,
+        IReadOnlyList<string> words,
+        Lettering lettering,
+        double wanted
+    )
     {
         const int Places = 13; // every twentieth of the middle six tenths
         const double Mark = 9; // a point's mark
@@ -142,7 +154,7 @@ internal static class ReadingLines
             .Select(i => 0.2 + (0.05 * i))
             .OrderBy(share => Hidden(At(share)))
             .ThenBy(share => Math.Abs(share - wanted))
-            .Select(At)
+            .Select(share => (At(share), Hidden(At(share))))
             .First();
     }
 }

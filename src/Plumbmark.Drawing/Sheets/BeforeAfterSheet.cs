@@ -19,7 +19,8 @@ public static class BeforeAfterSheet
     public static byte[] Pdf(CarFile before, FloorAnswer answerBefore, CarFile after, FloorAnswer answerAfter, SheetOptions options)
     {
         double[] heights = [380, 320, 270, 220];
-        var documents = heights.Select(h => Document(before, answerBefore, after, answerAfter, options, h));
+        var changes = FrameComparison.Of(answerBefore, answerAfter);
+        var documents = heights.Select(h => Document(before, answerBefore, after, answerAfter, changes, options, h));
         return (documents.FirstOrDefault(d => d.PageCount == 1) ?? documents.First()).Pdf();
     }
 
@@ -28,11 +29,11 @@ public static class BeforeAfterSheet
         FloorAnswer answerBefore,
         CarFile after,
         FloorAnswer answerAfter,
+        IReadOnlyList<FrameChange> changes,
         SheetOptions options,
         double frameHeight
     )
     {
-        var changes = FrameComparison.Of(answerBefore, answerAfter);
         var range = Math.Max(Largest(answerBefore), Largest(answerAfter));
         List<Block> blocks =
         [

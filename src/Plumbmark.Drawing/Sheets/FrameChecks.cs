@@ -19,7 +19,7 @@ internal static class FrameChecks
         }
 
         var display = ShownLengths.Of(car);
-        yield return TextBlock.Heading($"Other checks, {SheetWords.Unit(car)}");
+        yield return TextBlock.CloseHeading($"Other checks, {SheetWords.Unit(car)}");
         TableColumn[] columns =
         [
             new("What", 2),
@@ -29,20 +29,22 @@ internal static class FrameChecks
             new("Limit", 1.6),
             new("Verdict", 1.3),
         ];
-        yield return new TableBlock(columns, [.. others.Select(c => Row(display, c))]);
+        yield return new TableBlock(columns, [.. others.Select(c => Row(display, c))], padding: 0.5);
     }
 
     private static IReadOnlyList<TableCell> Row(LengthDisplay display, Check check) =>
         [
-            new TableCell(CheckWords.For(check.Kind)),
-            new TableCell(check.Points.Count <= 4 ? string.Join(", ", check.Points) : $"{check.Points.Count} points"),
-            new TableCell(display.Number(check.ValueMetres)),
-            new TableCell(SheetWords.PlusMinus(display, ShownLengths.Coverage * check.UMetres)),
-            new TableCell(
+            Cell(CheckWords.For(check.Kind)),
+            Cell(check.Points.Count <= 4 ? string.Join(", ", check.Points) : $"{check.Points.Count} points"),
+            Cell(display.Number(check.ValueMetres)),
+            Cell(SheetWords.PlusMinus(display, ShownLengths.Coverage * check.UMetres)),
+            Cell(
                 check is { LimitMetres: { } limit, LimitSource: { } source }
                     ? $"{SheetWords.PlusMinus(display, limit)} ({SheetWords.For(source)})"
                     : "not known"
             ),
-            new TableCell(SheetWords.For(check.Verdict), SheetWords.LetteringFor(check.Verdict)),
+            new TableCell(SheetWords.For(check.Verdict), SheetWords.LetteringFor(check.Verdict).Close()),
         ];
+
+    private static TableCell Cell(string text) => new(text, PageType.Dense);
 }

@@ -19,21 +19,21 @@ internal static class FramePairs
         }
 
         var display = ShownLengths.Of(car);
-        yield return TextBlock.Heading($"Left against right, {SheetWords.Unit(car)}");
+        yield return TextBlock.CloseHeading($"Left against right, {SheetWords.Unit(car)}");
         yield return new TextBlock(
             "± is how sure a value is: the true one lies within it 95 times in 100." + LimitWords(car),
-            PageType.Small,
+            PageType.DenseGrey,
             staysWithNext: true
         );
         TableColumn[] columns =
         [
             new("Pair", 0.75),
             new("Middle off the centre line", 1.75),
-            new("Which side is ahead", 1.75),
+            new("Ahead: which side", 1.75),
             new("Width", 0.9),
-            new("Which side is higher", 1.75),
+            new("Higher: which side", 1.75),
         ];
-        yield return new TableBlock(columns, [.. answer.Pairs.Select(p => Row(display, answer, p))]);
+        yield return new TableBlock(columns, [.. answer.Pairs.Select(p => Row(display, answer, p))], padding: 0.5);
     }
 
     private static string LimitWords(CarFile car)
@@ -63,7 +63,7 @@ internal static class FramePairs
         Check? For(string kind) => answer.Checks.FirstOrDefault(c => c.Kind == kind && c.Points.Contains(pair.Left));
         return
         [
-            new TableCell($"{pair.Left} – {pair.Right}", PageType.CellStrong),
+            new TableCell($"{pair.Left} – {pair.Right}", PageType.DenseStrong),
             Cell(display, pair.SideShiftMetres, pair.USideShiftMetres, For("sideShift"), "left", "right", inPlan),
             Cell(display, pair.StaggerMetres, pair.UStaggerMetres, For("stagger"), "left", "right", inPlan),
             Cell(display, pair.WidthMetres, pair.UWidthMetres, For("width"), "", "", inPlan),
@@ -91,7 +91,7 @@ internal static class FramePairs
     {
         if (value is not { } metres)
         {
-            return new TableCell(whenMissing, PageType.Small);
+            return new TableCell(whenMissing, PageType.DenseGrey);
         }
 
         var number = display.Number(Math.Abs(metres));
@@ -103,7 +103,7 @@ internal static class FramePairs
         var sure = u is { } standard ? $" {SheetWords.PlusMinus(display, ShownLengths.Coverage * standard)}" : "";
         var words = $"{direction} {number}{sure}".Trim();
         return check is null
-            ? new TableCell(words)
-            : new TableCell([(words, PageType.Cell), (SheetWords.For(check.Verdict), SheetWords.LetteringFor(check.Verdict))]);
+            ? new TableCell(words, PageType.Dense)
+            : new TableCell([(words, PageType.Dense), (SheetWords.For(check.Verdict), SheetWords.LetteringFor(check.Verdict).Close())]);
     }
 }

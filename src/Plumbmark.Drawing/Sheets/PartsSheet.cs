@@ -102,7 +102,7 @@ public static class PartsSheet
     {
         var value = dimension.Value;
         var name = new TableCell(DimensionWords.Capital(value.Dimension));
-        var measured = new TableCell(text.Value(value.Quantity, value.Si, value.U));
+        var measured = new TableCell(text.Value(value.Quantity, value.ShownSi, value.U));
         var sure = new TableCell(text.PlusMinus(value.Quantity, value.U));
         if (dimension.Comparisons.Count == 0)
         {

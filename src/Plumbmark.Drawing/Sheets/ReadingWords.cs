@@ -1,3 +1,4 @@
+using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car;
 
 namespace Plumbmark.Drawing.Sheets;
@@ -19,6 +20,23 @@ internal static class ReadingWords
             Reading.Indirect r => $"{r.Point} by {string.Join(", ", r.Way.Marks)}",
             _ => throw new System.Diagnostics.UnreachableException(),
         };
+
+    /// <summary>The same where the kind of reading stands above it.</summary>
+    public static string Short(Reading reading) =>
+        reading switch
+        {
+            Reading.Plan r => $"{r.From}–{r.To}",
+            Reading.Direct r => $"{r.From}–{r.To}",
+            Reading.Height r => r.Point,
+            _ => What(reading),
+        };
+
+    /// <summary>A value without the unit that stands above it; where any other unit or word is in it, all of it as it was written.</summary>
+    public static string WithoutUnit(string value, LengthUnit unit)
+    {
+        var bare = value.Replace(unit == LengthUnit.Inch ? " in" : " mm", "", StringComparison.Ordinal);
+        return bare.All(c => char.IsDigit(c) || " ,./-−⁄".Contains(c, StringComparison.Ordinal)) ? bare : value;
+    }
 
     /// <summary>What was read, as it was written down.</summary>
     public static string Value(Reading reading)

@@ -48,8 +48,8 @@ internal static class SheetWords
     {
         var blocks = cautions.Select(c => new TextBlock(c, PageType.Fine, "•", below: 0.5)).ToList();
         var half = (blocks.Count + 1) / 2;
-        yield return TextBlock.Heading("Before you rely on this");
+        yield return TextBlock.CloseHeading("Before you rely on this");
         yield return new ColumnsBlock([.. blocks.Take(half)], [.. blocks.Skip(half)], 0.5);
-        yield return new SpaceBlock(5);
+        yield return new SpaceBlock(1);
     }
 }

@@ -9,7 +9,7 @@ namespace Plumbmark.Drawing.Sheets;
 internal sealed class VerdictBlock(Verdict verdict, string headline) : Block
 {
     private const double MarkRoom = 24;
-    private const double Above = 6;
+    private const double Above = 2;
 
     public override IEnumerable<string> Texts => [headline];
 

@@ -24,10 +24,10 @@ public sealed class DesignPool
         for (var k = 0; k < candidates.Count; k++)
         {
             var first = _equations.Count;
-            foreach (var (a, variance, c) in design.Equations(candidates[k]))
+            foreach (var (a, variance) in design.Equations(candidates[k]))
             {
                 int[] at = [.. Enumerable.Range(0, a.Length).Where(i => a[i] is not 0)];
-                _equations.Add((k, at, [.. at.Select(i => a[i])], variance, c));
+                _equations.Add((k, at, [.. at.Select(i => a[i])], variance, design.CovarianceWith(a)));
             }
 
             _ofCandidate[k] = (first, _equations.Count - first);

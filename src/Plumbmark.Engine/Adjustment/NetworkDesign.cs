@@ -102,9 +102,23 @@ public sealed class NetworkDesign
         return new DesignEffect([.. terms.Select(t => (ToCoordinates(t.C), t.S))]);
     }
 
-    /// <summary>The equations of a reading: derivatives a, variance, and Q aᵀ, each by unknown.</summary>
-    internal IEnumerable<(double[] A, double Variance, double[] C)> Equations(Observation candidate) =>
-        Gradients(candidate, sign: 1).Select(g => (g.A, g.Variance, Times(g.A)));
+    /// <summary>The equations of a reading: derivatives a and variance, by unknown.</summary>
+    internal IEnumerable<(double[] A, double Variance)> Equations(Observation candidate) => Gradients(candidate, sign: 1);
+
+    /// <summary>How many unknowns there are: coordinates that are free, drop errors, tools.</summary>
+    internal int UnknownCount => _network.UnknownCount;
+
+    /// <summary>The covariance of all unknowns, row by row.</summary>
+    internal double[] CopyOfCovariance() => (double[])_q.Clone();
+
+    /// <summary>The same places known otherwise.</summary>
+    internal NetworkDesign WithCovariance(double[] q) => new(_network, _x, q);
+
+    /// <summary>A sum of coordinates as one of unknowns.</summary>
+    internal double[] OnUnknowns(double[] gradient) => ToState(gradient);
+
+    /// <summary>Q aᵀ.</summary>
+    internal double[] CovarianceWith(double[] a) => Times(a);
 
     /// <summary>For each unknown 1 when it is a coordinate, 0 when it is a drop error or a tool's.</summary>
     internal double[] OnCoordinates()

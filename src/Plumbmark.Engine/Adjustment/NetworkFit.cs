@@ -81,10 +81,21 @@ public sealed class NetworkFit
     /// </remarks>
     /// <returns>In the order of <see cref="NetworkCovariance.Coordinates"/>.</returns>
     /// <exception cref="KeyNotFoundException">There is no reading of that name, or it is a repeated drop.</exception>
-    public double[] Influence(string readingId)
+    public double[] Influence(string readingId) =>
+        RowOf(readingId) is { } row ? Covariance.ToCoordinates(State.Influence(row)) : throw new KeyNotFoundException(readingId);
+
+    // Null for a repeated drop: it is pooled before the network and has no row of its own.
+    private int? RowOf(string readingId)
     {
-        var row = RowOf(readingId);
-        return row >= 0 ? Covariance.ToCoordinates(State.Influence(row)) : throw new KeyNotFoundException(readingId);
+        for (var row = 0; row < State.Network.RowCount; row++)
+        {
+            if (State.Network.Rows[row].Observation >= 0 && ReadingId(row) == readingId)
+            {
+                return row;
+            }
+        }
+
+        return null;
     }
 
     /// <summary>
@@ -116,13 +127,12 @@ public sealed class NetworkFit
     /// <remarks>How far a point moves depends on what holds the network; distances between points do not.</remarks>
     public (string Point, double Metres)? MostMoved(string readingId)
     {
-        // A repeated drop has a limit of its own, but no equation: it is folded into the mean of its point's marks.
-        if (Reading(readingId).MinimalDetectableMetres is not { } size || RowOf(readingId) < 0)
+        if (Reading(readingId).MinimalDetectableMetres is not { } size || RowOf(readingId) is not { } row)
         {
             return null;
         }
 
-        var influence = Influence(readingId);
+        var influence = Covariance.ToCoordinates(State.Influence(row));
         (string, double)? most = null;
         foreach (
             var point in Covariance
@@ -138,10 +148,6 @@ public sealed class NetworkFit
     }
 
     internal NetworkState State { get; }
-
-    // The first equation of a reading; -1 for a repeated drop.
-    private int RowOf(string readingId) =>
-        Array.FindIndex(State.Network.Rows, r => r.Observation >= 0 && State.Network.Source.Observations[r.Observation].Id == readingId);
 
     private string ReadingId(int row) => State.Network.Source.Observations[State.Network.Rows[row].Observation].Id;
 

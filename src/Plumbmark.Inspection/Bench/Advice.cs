@@ -20,7 +20,7 @@ internal sealed record Advice(Disposition Disposition, IReadOnlyList<string> Rea
 
         return verdict.Verdict switch
         {
-            Verdict.True => new Advice(Disposition.Keep, [.. say.Kept(dimensions)], []),
+            Verdict.True => new Advice(Disposition.Keep, [.. say.Kept(verdict)], []),
             Verdict.Out => WhenOut(part, verdict, say),
             _ => new Advice(Disposition.MeasureAgain, [.. say.Open(verdict, dimensions)], [.. say.MeasureNext(verdict, dimensions)]),
         };
@@ -55,7 +55,8 @@ internal sealed record Advice(Disposition Disposition, IReadOnlyList<string> Rea
             return new Advice(Disposition.Replace, [.. say.Out(verdict), AdviceSentences.Worn(worn[0].Value)], []);
         }
 
-        if (Straightening.Forbidden(part.Part) is { } forbidden)
+        var untold = Straightening.Untold(part.Part);
+        if (untold is null && Straightening.Forbidden(part.Part) is { } forbidden)
         {
             return new Advice(Disposition.Replace, [.. say.Out(verdict), forbidden], []);
         }
@@ -81,6 +82,15 @@ internal sealed record Advice(Disposition Disposition, IReadOnlyList<string> Rea
                     "It is twisted; a press bends in one plane and does not take a twist out. Replace it, or ask a competent person.",
                 ],
                 []
+            );
+        }
+
+        if (untold is not null)
+        {
+            return new Advice(
+                Disposition.MeasureAgain,
+                [.. say.Out(verdict), "What to do with it hangs on what is not told yet."],
+                [untold]
             );
         }
 

@@ -36,8 +36,9 @@ internal sealed class AdviceSentences(BenchCase part)
         }
     }
 
-    public IEnumerable<string> Kept(IReadOnlyList<DimensionAnswer> dimensions)
+    public IEnumerable<string> Kept(PartVerdict verdict)
     {
+        var dimensions = verdict.Dimensions;
         var judged = dimensions.Count(d => d.Comparisons.Any(c => c.Verdict == Verdict.True));
         yield return judged switch
         {
@@ -50,9 +51,15 @@ internal sealed class AdviceSentences(BenchCase part)
             yield return $"It is the {type.Variant.Name}.";
         }
 
-        if (dimensions.SelectMany(d => d.Comparisons).Where(c => c.Verdict is not null).All(c => c.Against == ComparedWith.Mirror))
+        foreach (var pair in part.OpenPairs)
         {
-            yield return "It was only compared with its partner: damage that is alike on both sides cannot be seen that way.";
+            yield return pair.Sentence;
+        }
+
+        var shape = dimensions.Where(d => d.Value.IsPaired).SelectMany(d => d.Comparisons).Where(c => c.Verdict is not null).ToList();
+        if (shape.Count > 0 && shape.All(c => c.Against == ComparedWith.Mirror))
+        {
+            yield return "Its lengths and heights were only compared with its partner's: damage that is alike on both sides cannot be seen that way.";
         }
 
         if (dimensions.SelectMany(d => d.Comparisons).FirstOrDefault(c => c.PutDownTo is not null) is { } other)
@@ -69,6 +76,17 @@ internal sealed class AdviceSentences(BenchCase part)
         {
             yield return $"{DimensionWords.Capital(dimension.Value.Dimension)} was measured but no limit is known for it.";
         }
+
+        if (verdict.Cover.Missing.Count > 0)
+        {
+            yield return $"Every figure of the book for its type was measured; the book has none for {Listed(verdict.Cover.Missing.Select(g => g.What))}.";
+        }
+    }
+
+    private static string Listed(IEnumerable<string> things)
+    {
+        List<string> all = [.. things];
+        return all.Count == 1 ? all[0] : $"{string.Join(", ", all.Take(all.Count - 1))} and {all[^1]}";
     }
 
     /// <summary>What was done to a part that measures true, and what no dimension shows of it.</summary>
@@ -99,7 +117,9 @@ internal sealed class AdviceSentences(BenchCase part)
     {
         if (dimensions.Count == 0)
         {
-            yield return "Nothing has been measured on it yet.";
+            yield return part.Reduction.Wanting.Count == 0
+                ? "Nothing has been measured on it yet."
+                : "What was measured is not enough to work anything out yet.";
             yield break;
         }
 
@@ -108,7 +128,7 @@ internal sealed class AdviceSentences(BenchCase part)
             yield return Sentence(value, comparison) + " Which of the two is out, this comparison cannot say.";
         }
 
-        foreach (var pair in part.Variant is { Type: null } variant ? variant.LookAlikes : [])
+        foreach (var pair in part.OpenPairs)
         {
             yield return pair.Sentence;
         }
@@ -122,7 +142,11 @@ internal sealed class AdviceSentences(BenchCase part)
         {
             yield return "No limit is known for anything that was measured; numbers are shown, but no verdict.";
         }
-        else if (verdict.Open.Count + verdict.EitherSide.Count == 0)
+        else if (verdict.Cover is { IsEnough: false, Told.Count: > 0, Missing.Count: > 0 } cover)
+        {
+            yield return $"Only {Listed(cover.Told.Select(DimensionWords.Name))} {(cover.Told.Count == 1 ? "was" : "were")} measured and found true; nothing tells yet {Listed(cover.Missing.Select(g => g.What))}.";
+        }
+        else if (verdict.Open.Count + verdict.EitherSide.Count == 0 && !part.IsTypeInDoubt)
         {
             yield return "What was measured does not tell its shape yet.";
         }
@@ -143,7 +167,7 @@ internal sealed class AdviceSentences(BenchCase part)
 
     private IEnumerable<string> Next(PartVerdict verdict, IReadOnlyList<DimensionAnswer> dimensions)
     {
-        foreach (var pair in part.Variant is { Type: null } variant ? variant.LookAlikes.Where(l => l.MeasureNext is not null) : [])
+        foreach (var pair in part.OpenPairs.Where(l => l.MeasureNext is not null))
         {
             yield return $"Measure {DimensionWords.Name(pair.MeasureNext!)}: it tells {pair.First.Name} from {pair.Second.Name}.";
         }
@@ -158,22 +182,54 @@ internal sealed class AdviceSentences(BenchCase part)
             yield return $"Measure {DimensionWords.Name(value.Dimension)} again, twice if you can, with the sharpest tool you have.";
         }
 
-        foreach (var figure in part.BookVariant?.Figures.Where(f => dimensions.All(d => d.Value.Dimension != f.Dimension)) ?? [])
+        var asked = part.OpenPairs.Select(l => l.MeasureNext).OfType<string>().ToHashSet(StringComparer.Ordinal);
+        foreach (
+            var figure in part.BookVariant?.Figures.Where(f =>
+                !asked.Contains(f.Dimension) && dimensions.All(d => d.Value.Dimension != f.Dimension)
+            )
+                ?? []
+        )
         {
             yield return $"Measure {DimensionWords.Name(figure.Dimension)}: the book has a figure for it.";
         }
 
-        foreach (var hint in PartGuide.For(part.Part.Kind).Where(g => dimensions.All(d => !g.IsSettledBy(d.Value))))
+        foreach (var dimension in verdict.Cover.HeldAgainstNothing.Where(d => Judged(dimensions, d) == 0))
+        {
+            yield return $"Find the book's figure for {DimensionWords.Name(dimension)}, or measure the other side in the same place: a number alone tells nothing.";
+        }
+
+        foreach (
+            var sentence in verdict.Cover.Missing.Where(g => !IsThere(g, dimensions)).Select(g => g.Sentence).Concat(OtherHints(dimensions))
+        )
+        {
+            yield return sentence;
+        }
+    }
+
+    private static int Judged(IReadOnlyList<DimensionAnswer> dimensions, string name) =>
+        dimensions.First(d => d.Value.Dimension == name).Comparisons.Count(c => c.Limit is not null);
+
+    private IEnumerable<string> OtherHints(IReadOnlyList<DimensionAnswer> dimensions)
+    {
+        foreach (var hint in PartGuide.For(part.Part.Kind).Where(g => !IsThere(g, dimensions)))
         {
             yield return hint.Sentence;
         }
+
+        foreach (var bore in dimensions.Where(d => d.Value.Nature == DimensionNature.Roundness && d.Comparisons.All(c => c.Limit is null)))
+        {
+            yield return $"Tell a limit for the {DimensionWords.Name(bore.Value.Dimension)}, or the diameter of the pin or bush that goes in.";
+        }
     }
+
+    private bool IsThere(PartGuide guide, IReadOnlyList<DimensionAnswer> dimensions) =>
+        dimensions.Any(d => guide.IsSettledBy(d.Value, ShapeCover.IsHeight(part, d)));
 
     /// <summary>One comparison as a sentence: how much, against what, against which limit.</summary>
     public string Sentence(DimensionValue value, Comparison comparison)
     {
         var off = Text.Signed(value.Quantity, comparison.Deviation, comparison.U);
-        var size = Text.Value(value.Quantity, comparison.Deviation, comparison.U);
+        var size = Text.Value(value.Quantity, value.IsSizeAlone ? Math.Abs(comparison.Deviation) : comparison.Deviation, comparison.U);
         var what = comparison.Against switch
         {
             ComparedWith.Book =>

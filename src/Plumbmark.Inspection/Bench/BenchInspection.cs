@@ -57,7 +57,7 @@ public static class BenchInspection
     {
         var verdict = PartVerdict.Of(part);
         var dimensions = verdict.Dimensions;
-        var right = IsRight(part.Variant);
+        var right = part.IsTypeInDoubt ? null : IsRight(part.Variant);
         var advice = Advice.Of(part, verdict, dimensions, right);
         return new PartAnswer(
             part.Part,
@@ -80,7 +80,7 @@ public static class BenchInspection
         : type.IsFittedToThisCar;
 
     private static Verdict VerdictOf(IReadOnlyList<PartAnswer> parts) =>
-        parts.Any(p => p.Disposition is Disposition.Replace or Disposition.Straighten) ? Verdict.Out
+        parts.Any(p => p.Verdict == Verdict.Out || p.Disposition is Disposition.Replace or Disposition.Straighten) ? Verdict.Out
         : parts.Count > 0 && parts.All(p => p.Disposition == Disposition.Keep) ? Verdict.True
         : Verdict.CannotTellYet;
 

@@ -48,7 +48,7 @@ public static class BenchReport
     {
         var value = dimension.Value;
         text.Append(
-            $"  {DimensionWords.Name(value.Dimension), -26} {words.Value(value.Quantity, value.Si, value.U), 12} {words.PlusMinus(value.Quantity, value.U), -11}"
+            $"  {DimensionWords.Name(value.Dimension), -26} {words.Value(value.Quantity, value.ShownSi, value.U), 12} {words.PlusMinus(value.Quantity, value.U), -11}"
         );
         foreach (var comparison in dimension.Comparisons)
         {

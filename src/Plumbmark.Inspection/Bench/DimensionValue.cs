@@ -33,6 +33,12 @@ public sealed record DimensionValue(
     /// <summary>Whether it should be nothing.</summary>
     public bool ShouldBeNothing => Nature is DimensionNature.Trueness or DimensionNature.Roundness;
 
+    /// <summary>Whether its sign says nothing to a person: which way a bore is oval. <see cref="Si"/> keeps it, so that two measures add up.</summary>
+    public bool IsSizeAlone => Nature == DimensionNature.Roundness;
+
+    /// <summary>What is shown of it: <see cref="Si"/>, without its sign where that says nothing; metres, radians or newtons per metre.</summary>
+    public double ShownSi => IsSizeAlone ? Math.Abs(Si) : Si;
+
     /// <summary>Whether it is compared with the other side.</summary>
     public bool IsPaired => Nature is DimensionNature.Shape or DimensionNature.Spring;
 

@@ -32,6 +32,13 @@ public static class DimensionWords
         return name.Length == 0 ? name : char.ToUpperInvariant(name[0]) + name[1..];
     }
 
+    /// <summary>Whether bending changes a dimension of that name: everything but the size, the roundness and the fit of a bore.</summary>
+    public static bool IsBendable(string dimension)
+    {
+        ArgumentNullException.ThrowIfNull(dimension);
+        return dimension[(dimension.LastIndexOf('.') + 1)..] is not ("diameter" or "ovality" or "taper" or "clearance" or "grip");
+    }
+
     /// <summary>A probability in whole per cent; near the ends it says more than 99% or less than 1%, because nothing is certain.</summary>
     public static string Chance(double probability) =>
         probability switch

@@ -10,8 +10,23 @@ public sealed record PartGuide(string What, string How, DimensionNature Nature, 
     /// <summary>The same as one sentence.</summary>
     public string Sentence => $"Measure {What}: {How}.";
 
-    /// <summary>Whether a dimension of this sort is there already.</summary>
-    public bool IsSettledBy(DimensionValue value) => value.Nature == Nature && value.Quantity == Quantity;
+    /// <summary>Whether it is a height over the clamped face (true), a length in the part's own plane (false), or either (null).</summary>
+    public bool? IsHeight { get; init; }
+
+    /// <summary>Whether it is only another way to what its neighbours tell.</summary>
+    public bool IsOtherWay { get; init; }
+
+    /// <summary>Whether a part of its kind is not called straight without it, unless the book says what else will do.</summary>
+    public bool IsWanted => !IsOtherWay && (Nature is DimensionNature.Shape or DimensionNature.Trueness);
+
+    /// <summary>Whether a dimension is of this sort.</summary>
+    /// <param name="value">The dimension.</param>
+    /// <param name="isHeight">Whether it is a height over the clamped face.</param>
+    public bool IsSettledBy(DimensionValue value, bool isHeight)
+    {
+        ArgumentNullException.ThrowIfNull(value);
+        return value.Nature == Nature && value.Quantity == Quantity && (IsHeight ?? isHeight) == isHeight;
+    }
 
     private static readonly PartGuide s_rods = new(
         "whether the eyes are parallel",
@@ -28,7 +43,18 @@ public sealed record PartGuide(string What, string How, DimensionNature Nature, 
         "the heights of the eyes",
         "clamp the part to a flat surface, take three heights on the clamped face and one on each place that matters",
         DimensionNature.Shape
-    );
+    )
+    {
+        IsHeight = true,
+    };
+    private static readonly PartGuide s_reach = new(
+        "how long the arm is",
+        "from the middle of its eye to its bolt holes",
+        DimensionNature.Shape
+    )
+    {
+        IsHeight = false,
+    };
     private static readonly PartGuide s_bores = new(
         "the bores",
         "two directions near the mouth and two deep inside, and the pin or bush that goes in",
@@ -38,7 +64,10 @@ public sealed record PartGuide(string What, string How, DimensionNature Nature, 
         "the part of the other side in the same places",
         "or bolt both back to back on one rod and measure what stands apart",
         DimensionNature.Shape
-    );
+    )
+    {
+        IsOtherWay = true,
+    };
     private static readonly PartGuide s_turning = new(
         "the run-out",
         "turn it between centres or in V-blocks under a dial",
@@ -61,7 +90,7 @@ public sealed record PartGuide(string What, string How, DimensionNature Nature, 
                 s_bores,
             ],
             PartKind.StubAxle => [s_turning],
-            PartKind.SteeringLever => [s_heights, s_pair, s_bores],
+            PartKind.SteeringLever => [s_heights, s_reach, s_pair, s_bores],
             PartKind.FulcrumPin or PartKind.TrackRod => [s_turning],
             PartKind.BallJoint =>
             [

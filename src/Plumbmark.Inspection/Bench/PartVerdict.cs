@@ -6,7 +6,7 @@ namespace Plumbmark.Inspection.Bench;
 /// <summary>The verdict on one part from all its comparisons.</summary>
 /// <remarks>
 /// Out: some comparison is out after allowing for how many there were (Holm), or the part is none of the book's types or bent with 0.95. True: every comparison with a
-/// limit is true, there is one that tells its shape (or, for a bush, a spring or a pin, its wear), and its type is not in doubt. Otherwise can't tell yet.
+/// limit is true, together they tell its shape (<see cref="ShapeCover"/>; for a bush, a spring or a pin, its wear), and its type is not in doubt. Otherwise can't tell yet.
 /// A difference between left and right alone never says which of the two is bent: see <see cref="SideBlame"/>.
 /// </remarks>
 /// <param name="Verdict">The verdict.</param>
@@ -14,12 +14,14 @@ namespace Plumbmark.Inspection.Bench;
 /// <param name="Out">What is out, beyond doubt.</param>
 /// <param name="Open">What is not settled.</param>
 /// <param name="EitherSide">Differences between the sides that are out, without a word on which side it is.</param>
+/// <param name="Cover">How much of its shape was measured.</param>
 internal sealed record PartVerdict(
     Verdict Verdict,
     IReadOnlyList<DimensionAnswer> Dimensions,
     IReadOnlyList<(DimensionValue Value, Comparison Comparison)> Out,
     IReadOnlyList<(DimensionValue Value, Comparison Comparison)> Open,
-    IReadOnlyList<(DimensionValue Value, Comparison Comparison)> EitherSide
+    IReadOnlyList<(DimensionValue Value, Comparison Comparison)> EitherSide,
+    ShapeCover Cover
 )
 {
     private const double OutProbability = 0.05;
@@ -52,14 +54,11 @@ internal sealed record PartVerdict(
         }
 
         var bent = part.Variant is { Compared: > 0 } variant && variant.NoneOrBent >= VariantAnswer.Recognised;
-        var tells = judged.Any(j => TellsSomething(part.Part.Kind, j.Value) && j.Comparison.Verdict == Verdict.True);
+        var cover = ShapeCover.Of(part, dimensions);
         var verdict =
             outs.Count > 0 || bent ? Verdict.Out
-            : open.Count == 0 && either.Count == 0 && tells && !part.IsTypeInDoubt ? Verdict.True
+            : open.Count == 0 && either.Count == 0 && cover.IsEnough && !part.IsTypeInDoubt ? Verdict.True
             : Verdict.CannotTellYet;
-        return new PartVerdict(verdict, dimensions, outs, open, either);
+        return new PartVerdict(verdict, dimensions, outs, open, either, cover);
     }
-
-    private static bool TellsSomething(PartKind kind, DimensionValue value) =>
-        kind is PartKind.Bush or PartKind.FulcrumPin or PartKind.Trunnion or PartKind.CoilSpring || value.IsBendable;
 }

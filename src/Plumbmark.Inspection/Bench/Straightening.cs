@@ -12,6 +12,20 @@ public static class Straightening
     /// <summary>Why this part is never straightened; null when nothing known forbids it.</summary>
     public static string? Forbidden(Part part) => OfKind(part.Kind) ?? OfCondition(part) ?? OfMake(part.Make);
 
+    /// <summary>What has to be told of a part before anybody can say whether it may be straightened; null when nothing is wanting, or when something known forbids it anyway.</summary>
+    public static string? Untold(Part part)
+    {
+        ArgumentNullException.ThrowIfNull(part);
+        var isKnownToBeForbidden =
+            (part.Kind != PartKind.Own && OfKind(part.Kind) is not null)
+            || OfCondition(part) is not null
+            || (part.Make is not null && OfMake(part.Make) is not null);
+        return isKnownToBeForbidden ? null
+            : part.Kind == PartKind.Own ? OfKind(part.Kind)
+            : part.Make is null ? OfMake(null)
+            : null;
+    }
+
     private static string? OfKind(PartKind kind) =>
         kind switch
         {

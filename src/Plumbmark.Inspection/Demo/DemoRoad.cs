@@ -112,7 +112,7 @@ public static class DemoRoad
             new($"{p.Name}.R", $"{p.Name}.L", PointRole.Suspension, At(p.X, -p.Y, p.Z), At(p.X, -p.Y, p.Z), Label: p.Label),
         ];
 
-    private static BookFigure[] Book() =>
+    private static AskedFigure[] Book() =>
         [
             OfAngle(FigureKind.Camber, "0°30'", "0°30'", LimitSource.Factory, Page),
             OfAngle(FigureKind.Castor, "4°", "0°30'", LimitSource.Factory, Page),
@@ -187,7 +187,7 @@ public static class DemoRoad
             _ => 0,
         };
 
-    private static BookFigure OfAngle(FigureKind kind, string? value, string limit, LimitSource source, string note) =>
+    private static AskedFigure OfAngle(FigureKind kind, string? value, string limit, LimitSource source, string note) =>
         new(
             kind,
             value is null ? null : new FigureAmount.OfAngle(Typed(value)),

@@ -35,7 +35,7 @@ public static class FloorInspection
         var culprits = LengthContradictions.Culprits(contradictions, solution.Network);
         List<NextReading> next =
         [
-            .. SecondLooks.At(car, suspects, options),
+            .. SecondLooks.At(car, [.. suspects.Where(s => !s.IsSettled)], options),
             .. culprits.Select(c => Again(c, options)),
             .. NextReadings.Of(car, solution, checks, options),
         ];

@@ -5,4 +5,9 @@ namespace Plumbmark.Inspection.Floor;
 /// <param name="Headline">The answer in one sentence of trade words.</param>
 /// <param name="Why">The reasons, most important first, each one sentence of trade words.</param>
 /// <param name="Floating">Points that no reading ties to the rest, each group with what would tie it.</param>
-public sealed record OverallAnswer(Verdict Verdict, string Headline, IReadOnlyList<string> Why, IReadOnlyList<FloatingGroup> Floating);
+public sealed record OverallAnswer(Verdict Verdict, string Headline, IReadOnlyList<string> Why, IReadOnlyList<FloatingGroup> Floating)
+{
+    /// <summary>The reason given where nothing but left against right has been compared; a sheet tells it among what is not known.</summary>
+    public const string AlikeOnBothSides =
+        "Left is compared with right: damage that both sides share alike would not show without the book's figures.";
+}

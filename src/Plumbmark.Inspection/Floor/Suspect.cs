@@ -7,4 +7,8 @@ namespace Plumbmark.Inspection.Floor;
 /// <param name="SizeMetres">Observed minus believed; null when the kind has no single size.</param>
 /// <param name="Odds">How many times likelier than the next best explanation.</param>
 /// <param name="Sentence">What is doubted, why, and the one measurement that decides.</param>
-public sealed record Suspect(string? Reading, string? Point, string Kind, double? SizeMetres, double Odds, string Sentence);
+public sealed record Suspect(string? Reading, string? Point, string Kind, double? SizeMetres, double Odds, string Sentence)
+{
+    /// <summary>Whether it has been measured again and the repeat agrees with the rest: nothing is left to do.</summary>
+    public bool IsSettled { get; init; }
+}

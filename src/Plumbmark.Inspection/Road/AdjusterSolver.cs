@@ -185,7 +185,7 @@ internal sealed class AdjusterSolver
     }
 
     // Toe is asked of both wheels together; each is given half, so that the steering wheel stays straight.
-    private static IEnumerable<Target> TargetsOf(IEnumerable<BookFigure> book, Side side)
+    private static IEnumerable<Target> TargetsOf(IEnumerable<AskedFigure> book, Side side)
     {
         foreach (
             var (kind, basic, share) in new[]

@@ -233,7 +233,7 @@ public static class RoadAnswerJson
         json.WriteString("unit", RoadFigures.UnitOf(kind) == FigureUnit.Angle ? "degree" : "mm");
     }
 
-    private static void WriteVerdict(Utf8JsonWriter json, BookFigure? book, double? within, Verdict? verdict, double scale)
+    private static void WriteVerdict(Utf8JsonWriter json, AskedFigure? book, double? within, Verdict? verdict, double scale)
     {
         Known(json, "least", book?.LeastSi * scale);
         Known(json, "most", book?.MostSi * scale);

@@ -20,7 +20,7 @@ public sealed record RoadFigure(
     double Value,
     double U,
     double UUnmeasured,
-    BookFigure? Book,
+    AskedFigure? Book,
     double? ProbabilityWithin,
     Verdict? Verdict,
     IReadOnlyList<Contribution> Contributions

@@ -62,11 +62,11 @@ internal static class RoadFigures
         formula.Slope(basics, slopes).Any(s => Math.Abs(s) > LeastSlope);
 
     /// <summary>The book's figure for a formula. Toe is always set last, with the track rods, and judged at the wheels: frame and parts are not asked for it.</summary>
-    public static BookFigure? BookFor(FigureFormula formula, IEnumerable<BookFigure> book) =>
+    public static AskedFigure? BookFor(FigureFormula formula, IEnumerable<AskedFigure> book) =>
         formula.Kind == FigureKind.ToeIn ? null : book.FirstOrDefault(b => b.Kind == formula.Kind);
 
     /// <summary>Probability of being within what is asked; null without limits.</summary>
-    public static double? Within(BookFigure? book, double value, double u) => Within(book?.LeastSi, book?.MostSi, value, u);
+    public static double? Within(AskedFigure? book, double value, double u) => Within(book?.LeastSi, book?.MostSi, value, u);
 
     /// <summary>Probability of being within two limits, of which either may be missing; null without any.</summary>
     public static double? Within(double? least, double? most, double value, double u) =>

@@ -98,7 +98,7 @@ public static class RoadInspection
         return [.. shares.DistinctBy(s => (s.What, s.Side)).Take(UnmeasuredKept)];
     }
 
-    private static double HalfLimit(BookFigure book)
+    private static double HalfLimit(AskedFigure book)
     {
         var usual = RoadFigures.UnitOf(book.Kind) == FigureUnit.Angle ? 0.5 * Math.PI / 180 : 3e-3;
         return book is { LeastSi: { } least, MostSi: { } most } && most > least ? 0.5 * (most - least) : usual;

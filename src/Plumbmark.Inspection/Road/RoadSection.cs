@@ -10,7 +10,7 @@ namespace Plumbmark.Inspection.Road;
 public sealed record RoadSection(
     FrontDrawing? Front,
     RearDrawing? Rear,
-    IReadOnlyList<BookFigure> Book,
+    IReadOnlyList<AskedFigure> Book,
     IReadOnlyList<PartDeviation> Parts,
     IReadOnlyList<Adjuster> Adjusters,
     IReadOnlyList<WheelReading> Wheels

@@ -127,7 +127,7 @@ internal static class RoadSentences
         };
 
     /// <summary>What is asked of a figure, in words.</summary>
-    public static string Asked(BookFigure? book, FigureKind kind, RoadDisplay display)
+    public static string Asked(AskedFigure? book, FigureKind kind, RoadDisplay display)
     {
         var whose = book?.Source switch
         {

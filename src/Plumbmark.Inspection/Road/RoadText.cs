@@ -29,7 +29,7 @@ public static class RoadText
     }
 
     /// <summary>What is asked of a figure, in words.</summary>
-    public static string Asked(BookFigure book, RoadDisplay display)
+    public static string Asked(AskedFigure book, RoadDisplay display)
     {
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(display);

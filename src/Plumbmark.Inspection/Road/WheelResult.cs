@@ -21,7 +21,7 @@ public sealed record WheelResult(
     Axle? Axle,
     double Value,
     double U,
-    BookFigure? Book,
+    AskedFigure? Book,
     double? ProbabilityWithin,
     Verdict? Verdict,
     IReadOnlyList<string> Readings,

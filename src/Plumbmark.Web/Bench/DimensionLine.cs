@@ -24,7 +24,7 @@ public sealed record DimensionLine(
         var value = dimension.Value;
         return new DimensionLine(
             DimensionWords.Capital(value.Dimension),
-            words.Value(value.Quantity, value.Si, value.U),
+            words.Value(value.Quantity, value.ShownSi, value.U),
             words.PlusMinus(value.Quantity, value.U),
             value.Remark,
             [.. dimension.Comparisons.Select(c => (Text(value, c, words), Limit(value, c, words), c.Verdict))]

@@ -1,3 +1,5 @@
+using static Plumbmark.Web.Layout.Texts;
+
 namespace Plumbmark.Web.Floor;
 
 /// <summary>A kind of reading as the entry form offers it.</summary>
@@ -10,22 +12,12 @@ public sealed record EntryKind(string Word, string Label, EntryEnds Ends, string
     /// <summary>Every kind, the commonest first.</summary>
     public static IReadOnlyList<EntryKind> All { get; } =
     [
-        new("plan", "Along the floor", EntryEnds.Two, "Tape between two plumb marks, or a trammel set level between the points."),
-        new("direct", "Point to point", EntryEnds.Two, "Tape straight from point to point, however high they are."),
-        new("height", "Height", EntryEnds.One, "Above the water level, laser or table. Up is plus."),
-        new("rise", "Height step", EntryEnds.Two, "How much higher the second point is than the first."),
-        new(
-            "offset",
-            "Off a string",
-            EntryEnds.PointAndTwo,
-            "Square distance of a mark from a string; plus to the left of the way along it."
-        ),
-        new(
-            "drop",
-            "Drop again",
-            EntryEnds.One,
-            "Lift the plumb line off, drop the point once more, and measure from the first mark to the new one."
-        ),
+        new("plan", Say("kind.plan"), EntryEnds.Two, Say("kind.plan.hint")),
+        new("direct", Say("kind.direct"), EntryEnds.Two, Say("kind.direct.hint")),
+        new("height", Say("kind.height"), EntryEnds.One, Say("kind.height.hint")),
+        new("rise", Say("kind.rise"), EntryEnds.Two, Say("kind.rise.hint")),
+        new("offset", Say("kind.offset"), EntryEnds.PointAndTwo, Say("kind.offset.hint")),
+        new("drop", Say("kind.drop"), EntryEnds.One, Say("kind.drop.hint")),
     ];
 
     /// <summary>The kind of that word; the commonest when there is none.</summary>

@@ -1,4 +1,5 @@
 using Plumbmark.Inspection.Car;
+using static Plumbmark.Web.Layout.Texts;
 
 namespace Plumbmark.Web.Floor;
 
@@ -8,12 +9,12 @@ internal static class RoleWords
     /// <summary>The roles with their words.</summary>
     public static IReadOnlyList<(string Value, string Text)> All { get; } =
     [
-        (nameof(PointRole.Suspension), "suspension"),
-        (nameof(PointRole.Spring), "spring or axle"),
-        (nameof(PointRole.Steering), "steering"),
-        (nameof(PointRole.Engine), "engine, gearbox or final drive"),
-        (nameof(PointRole.Body), "body"),
-        (nameof(PointRole.Other), "anything else"),
+        (nameof(PointRole.Suspension), Say("role.suspension")),
+        (nameof(PointRole.Spring), Say("role.spring")),
+        (nameof(PointRole.Steering), Say("role.steering")),
+        (nameof(PointRole.Engine), Say("role.engine")),
+        (nameof(PointRole.Body), Say("role.body")),
+        (nameof(PointRole.Other), Say("role.other")),
     ];
 
     /// <summary>The word for a role.</summary>

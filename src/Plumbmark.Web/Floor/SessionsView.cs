@@ -58,7 +58,9 @@ public sealed record SessionsView
     {
         var car = request.Car;
         var partings = PartingsOf(car);
-        var chosen = partings.Any(p => p.Value == request.Query("after")) ? request.Query("after") : (partings.Count > 0 ? partings[^1].Value : "");
+        var chosen = partings.Any(p => p.Value == request.Query("after"))
+            ? request.Query("after")
+            : (partings.Count > 0 ? partings[^1].Value : "");
         if (!long.TryParse(chosen, out var sequence))
         {
             return new SessionsView

@@ -1,4 +1,5 @@
 using Plumbmark.Inspection.Car;
+using static Plumbmark.Web.Layout.Texts;
 
 namespace Plumbmark.Web.Floor;
 
@@ -8,17 +9,17 @@ internal static class ToolWords
     /// <summary>The kinds with their words.</summary>
     public static IReadOnlyList<(string Value, string Text)> Kinds { get; } =
     [
-        ("Tape", "tape"),
-        ("Rule", "rule"),
-        ("Trammel", "trammel"),
-        ("Level", "level (water, spirit, digital)"),
-        ("Laser", "laser"),
-        ("Caliper", "caliper or height gauge"),
-        ("Plumb", "plumb bob"),
-        ("Micrometer", "micrometer"),
-        ("Feeler", "feelers"),
-        ("Dial", "dial gauge"),
-        ("Other", "other"),
+        ("Tape", Say("tool.tape")),
+        ("Rule", Say("tool.rule")),
+        ("Trammel", Say("tool.trammel")),
+        ("Level", Say("tool.level")),
+        ("Laser", Say("tool.laser")),
+        ("Caliper", Say("tool.caliper")),
+        ("Plumb", Say("tool.plumb")),
+        ("Micrometer", Say("tool.micrometer")),
+        ("Feeler", Say("tool.feeler")),
+        ("Dial", Say("tool.dial")),
+        ("Other", Say("tool.other")),
     ];
 
     /// <summary>Such as <c>tape · class II · reads to 1/16 in</c>.</summary>
@@ -27,12 +28,12 @@ internal static class ToolWords
         var parts = new List<string> { tool.Id };
         if (tool.Class is { } c)
         {
-            parts.Add($"class {c}");
+            parts.Add(Say("tool.class", c));
         }
 
         if (tool.Division is { } division)
         {
-            parts.Add($"reads to {division}");
+            parts.Add(Say("tool.reads-to", division));
         }
 
         return string.Join(" · ", parts);

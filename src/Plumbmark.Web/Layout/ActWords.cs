@@ -3,6 +3,7 @@ using Plumbmark.Inspection.Bench;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Journal;
 using Plumbmark.Inspection.Road;
+using static Plumbmark.Web.Layout.Texts;
 
 namespace Plumbmark.Web.Layout;
 
@@ -13,64 +14,74 @@ public static class ActWords
     public static string For(Act act) =>
         act switch
         {
-            Act.CarDescribed a => $"car described as {Quoted(a.Car.Name)}",
-            Act.ToolDescribed a => $"tool {a.Tool.Id} described",
-            Act.ToolRemoved a => $"tool {a.Id} put away",
-            Act.PointDrawn a => $"point {a.Point.Id} drawn",
-            Act.PointRemoved a => $"point {a.Id} rubbed out",
-            Act.LimitsChosen { Limits: null } => "limits taken away",
-            Act.LimitsChosen => "limits chosen",
-            Act.LevelRead { Level: null } => "level readings taken away",
-            Act.LevelRead a =>
-                $"level read at {Words.Count(a.Level!.Stands.Count, "stand")} and {Words.Count(a.Level.Floor.Count, "place")} of the floor",
-            Act.ReadingTaken a => $"reading {a.Reading.Id}: {For(a.Reading)}",
-            Act.ReadingWithdrawn a => $"reading {a.Id} taken back: {a.Reason}",
-            Act.PressJobDescribed a => $"{Quoted(a.Job.Part.Name)} in the press described",
-            Act.PressJobRemoved => "a part put away from the press",
-            Act.BiteMade a => $"bite {a.Bite.Id} made: travel {a.Bite.Travel.AsTyped}",
-            Act.BiteWithdrawn a => $"bite {a.Id} taken back: {a.Reason}",
-            Act.CrackTested a => $"crack test {a.Test.Id}: {(a.Test.Found ? "a crack was found" : "nothing found")}",
-            Act.PhotoTaken a => $"photo of {a.Photo.Point ?? $"reading {a.Photo.Reading}"} taken",
-            Act.PhotoPutAway a => $"photo of {a.Photo.Point ?? $"reading {a.Photo.Reading}"} put away",
-            Act.RoadDescribed => "suspension described",
-            Act.PartFound a => $"found {a.Part.Id}: {RoadNames.Of(a.Part.Part, a.Part.Side)}",
-            Act.PartTakenBack a => $"finding {a.Id} taken back: {a.Reason}",
-            Act.WheelRead a => $"wheel reading {a.Reading.Id}: {WheelReadingWords.For(a.Reading)}",
-            Act.WheelReadingWithdrawn a => $"wheel reading {a.Id} taken back: {a.Reason}",
-            Act.BenchPartLaid a => $"{PartWords.Title(a.Part)} on the bench, its card written",
-            Act.BenchPartPutAway a => $"part {a.Id} put away",
-            Act.BenchMeasured a => $"{a.Part}, measure {a.Measure.Id}: {Bench.MeasureWords.For(a.Measure)}",
-            Act.BenchMeasureWithdrawn a => $"{a.Part}, measure {a.Id} taken back: {a.Reason}",
-            Act.VariantDescribed a => $"type {a.Variant.Name} described",
-            Act.VariantRemoved a => $"type {a.Id} struck out",
-            Act.BookPagePut a => $"book page {Quoted(a.Page.Title)} put with the car, {a.Page.Dimensions.Count} figures",
-            Act.BookPageRemoved a => $"book page {a.Id} taken away",
-            Act.FigureJudged a => $"figure {a.Dimension} of book page {a.Page}: {a.Status.Words.TrimEnd('.')}",
-            Act.FigureMeasured a => $"figure {a.Dimension} of book page {a.Page} measured on {a.Evidence.Car}",
-            Act.CarFitted => "what the car is fitted with told",
-            Act.Undone => "undone",
-            _ => "something of another room",
+            Act.CarDescribed a => Say("act.car-described", Quoted(a.Car.Name)),
+            Act.ToolDescribed a => Say("act.tool-described", a.Tool.Id),
+            Act.ToolRemoved a => Say("act.tool-removed", a.Id),
+            Act.PointDrawn a => Say("act.point-drawn", a.Point.Id),
+            Act.PointRemoved a => Say("act.point-removed", a.Id),
+            Act.LimitsChosen { Limits: null } => Say("act.limits-chosen.none"),
+            Act.LimitsChosen => Say("act.limits-chosen"),
+            Act.LevelRead { Level: null } => Say("act.level-read.none"),
+            Act.LevelRead a => Say(
+                "act.level-read",
+                Words.Count(a.Level!.Stands.Count, "stand"),
+                Words.Count(a.Level.Floor.Count, "place")
+            ),
+            Act.ReadingTaken a => Say("act.reading-taken", a.Reading.Id, For(a.Reading)),
+            Act.ReadingWithdrawn a => Say("act.reading-withdrawn", a.Id, a.Reason),
+            Act.PressJobDescribed a => Say("act.press-job-described", Quoted(a.Job.Part.Name)),
+            Act.PressJobRemoved => Say("act.press-job-removed"),
+            Act.BiteMade a => Say("act.bite-made", a.Bite.Id, a.Bite.Travel.AsTyped),
+            Act.BiteWithdrawn a => Say("act.bite-withdrawn", a.Id, a.Reason),
+            Act.CrackTested a => Say("act.crack-tested", a.Test.Id, (a.Test.Found ? Say("act.crack-found") : Say("act.no-crack"))),
+            Act.PhotoTaken a => Say("act.photo-taken", a.Photo.Point ?? $"reading {a.Photo.Reading}"),
+            Act.PhotoPutAway a => Say("act.photo-put-away", a.Photo.Point ?? $"reading {a.Photo.Reading}"),
+            Act.RoadDescribed => Say("act.road-described"),
+            Act.PartFound a => Say("act.part-found", a.Part.Id, RoadNames.Of(a.Part.Part, a.Part.Side)),
+            Act.PartTakenBack a => Say("act.part-taken-back", a.Id, a.Reason),
+            Act.WheelRead a => Say("act.wheel-read", a.Reading.Id, WheelReadingWords.For(a.Reading)),
+            Act.WheelReadingWithdrawn a => Say("act.wheel-reading-withdrawn", a.Id, a.Reason),
+            Act.BenchPartLaid a => Say("act.bench-part-laid", PartWords.Title(a.Part)),
+            Act.BenchPartPutAway a => Say("act.bench-part-put-away", a.Id),
+            Act.BenchMeasured a => Say("act.bench-measured", a.Part, a.Measure.Id, Bench.MeasureWords.For(a.Measure)),
+            Act.BenchMeasureWithdrawn a => Say("act.bench-measure-withdrawn", a.Part, a.Id, a.Reason),
+            Act.VariantDescribed a => Say("act.variant-described", a.Variant.Name),
+            Act.VariantRemoved a => Say("act.variant-removed", a.Id),
+            Act.BookPagePut a => Say("act.book-page-put", Quoted(a.Page.Title), a.Page.Dimensions.Count),
+            Act.BookPageRemoved a => Say("act.book-page-removed", a.Id),
+            Act.FigureJudged a => Say("act.figure-judged", a.Dimension, a.Page, a.Status.Words.TrimEnd('.')),
+            Act.FigureMeasured a => Say("act.figure-measured", a.Dimension, a.Page, a.Evidence.Car),
+            Act.CarFitted => Say("act.car-fitted"),
+            Act.Undone => Say("act.undone"),
+            _ => Say("act.other"),
         };
 
     /// <summary>A reading in one line, as typed: <c>B.L to E.R, plan, 61 3/16</c>.</summary>
     public static string For(Reading reading) =>
         reading switch
         {
-            Reading.Plan r => $"{r.From} to {r.To}, plan, {Typed(r, r.Value.AsTyped)}",
-            Reading.Direct r => $"{r.From} to {r.To}, direct, {Typed(r, r.Value.AsTyped)}",
-            Reading.Rise r => $"{r.From} to {r.To}, rise, {r.Value.AsTyped}",
-            Reading.Height r => $"{r.Point}, height, {r.Value.AsTyped}",
-            Reading.Offset r => $"{r.Point} from the string {r.From} to {r.To}, {r.Value.AsTyped}",
-            Reading.Drop { Distance: { } distance } r => $"{r.Point} dropped again, {distance.AsTyped} from the first mark",
-            Reading.Drop { Dx: { } dx, Dy: { } dy } r =>
-                $"{r.Point} dropped again, {Step(dx, "forward", "back")} and {Step(dy, "left", "right")} of the first mark",
-            Reading.Indirect { Way: IndirectWay.Offset w } r =>
-                $"{r.Point} brought down beside itself: {Step(w.Dx, "forward", "back")} and {Step(w.Dy, "left", "right")} of mark {w.Mark}",
-            Reading.Indirect { Way: IndirectWay.Midpoint w } r => $"{r.Point} brought down half way between marks {w.From} and {w.To}",
-            Reading.Indirect { Way: IndirectWay.Bar w } r =>
-                $"{r.Point} brought down by a bar, {w.StandOff.AsTyped} inside mark {w.NearEnd}, toward {w.FarEnd}",
-            Reading.Indirect { Way: IndirectWay.HoleEdge w } r =>
-                $"{r.Point} brought down from the edge of its hole of {w.Diameter.AsTyped}, mark {w.Mark}",
+            Reading.Plan r => Say("reading.plan", r.From, r.To, Typed(r, r.Value.AsTyped)),
+            Reading.Direct r => Say("reading.direct", r.From, r.To, Typed(r, r.Value.AsTyped)),
+            Reading.Rise r => Say("reading.rise", r.From, r.To, r.Value.AsTyped),
+            Reading.Height r => Say("reading.height", r.Point, r.Value.AsTyped),
+            Reading.Offset r => Say("reading.offset", r.Point, r.From, r.To, r.Value.AsTyped),
+            Reading.Drop { Distance: { } distance } r => Say("reading.drop", r.Point, distance.AsTyped),
+            Reading.Drop { Dx: { } dx, Dy: { } dy } r => Say(
+                "reading.drop.steps",
+                r.Point,
+                Step(dx, "forward", "back"),
+                Step(dy, "left", "right")
+            ),
+            Reading.Indirect { Way: IndirectWay.Offset w } r => Say(
+                "reading.indirect.offset",
+                r.Point,
+                Step(w.Dx, "forward", "back"),
+                Step(w.Dy, "left", "right"),
+                w.Mark
+            ),
+            Reading.Indirect { Way: IndirectWay.Midpoint w } r => Say("reading.indirect.midpoint", r.Point, w.From, w.To),
+            Reading.Indirect { Way: IndirectWay.Bar w } r => Say("reading.indirect.bar", r.Point, w.StandOff.AsTyped, w.NearEnd, w.FarEnd),
+            Reading.Indirect { Way: IndirectWay.HoleEdge w } r => Say("reading.indirect.hole-edge", r.Point, w.Diameter.AsTyped, w.Mark),
             _ => reading.Id,
         };
 

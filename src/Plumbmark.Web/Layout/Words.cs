@@ -10,10 +10,10 @@ public static class Words
     public static string For(Verdict? verdict) =>
         verdict switch
         {
-            Verdict.True => "true",
-            Verdict.Out => "out",
-            Verdict.CannotTellYet => "can't tell yet",
-            _ => "no limit known",
+            Verdict.True => Texts.Say("verdict.true"),
+            Verdict.Out => Texts.Say("verdict.out"),
+            Verdict.CannotTellYet => Texts.Say("verdict.cannot-tell"),
+            _ => Texts.Say("verdict.no-limit"),
         };
 
     /// <summary>What a car is called; a car file need not name it.</summary>

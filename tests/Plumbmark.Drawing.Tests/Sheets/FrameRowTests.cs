@@ -94,7 +94,11 @@ public sealed class FrameRowTests
             r =>
                 Assert.Contains(
                     s_lines,
-                    l => l.Contains($"{r.Id} {ReadingWords.What(r)} {ReadingWords.Value(r)}", StringComparison.Ordinal)
+                    l =>
+                        l.Contains(
+                            $"{r.Id} {ReadingWords.Short(r)} {ReadingWords.WithoutUnit(ReadingWords.Value(r), s_demo.Car.Units)}",
+                            StringComparison.Ordinal
+                        )
                 )
         );
 }

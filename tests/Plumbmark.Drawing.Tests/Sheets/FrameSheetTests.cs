@@ -49,8 +49,12 @@ public sealed class FrameSheetTests
         var answer = FloorInspection.Of(car);
         var pdf = PdfText.Of(FrameSheet.Pdf(car, answer, s_a4 with { Paper = paper }));
         var page = Assert.Single(pdf.Pages);
-        // 5.5 pt is the least that is read without a glass (common practice, no source); the mark within a point's sign is a shape, not a word.
-        Assert.All(page.Letters.Where(l => l.Value != "?"), l => Assert.True(l.PointSize > 5.5, $"{l.Value} {l.PointSize} pt"));
+        // The least that is read without a glass (common practice, no source); the mark within a point's sign is a shape, not a word.
+        Assert.All(page.Letters.Where(l => l.Value != "?"), l => Assert.True(l.PointSize >= 6.5, $"{l.Value} {l.PointSize} pt"));
+        var cautions = page.GetWords().First(w => w.Text == "Before" && w.Letters[0].PointSize > 8).BoundingBox.Bottom;
+        var below = page.Letters.Where(l => l.StartBaseLine.Y < cautions - 2 && l.StartBaseLine.Y > Pages.PageFrame.Bottom).ToList();
+        Assert.NotEmpty(below);
+        Assert.All(below, l => Assert.True(l.PointSize >= 7.5, $"{l.Value} of a caution has {l.PointSize} pt"));
         var words = pdf.All.Split([' ', '\n']).ToHashSet(StringComparer.Ordinal);
         Assert.All(car.StandingReadings, r => Assert.Contains(r.Id, words));
         Assert.All(Cautions.Frame, c => AssertSays(pdf, c));
@@ -115,18 +119,18 @@ public sealed class FrameSheetTests
         // Less than a second where nothing else runs; the room is for a machine that runs every test at once.
         Assert.True(watch.Elapsed < TimeSpan.FromSeconds(10), $"took {watch.Elapsed}");
         var pdf = PdfText.Of(bytes);
-        Assert.InRange(pdf.Pages.Count, 5, 30);
+        Assert.InRange(pdf.Pages.Count, 3, 12);
         for (var i = 0; i < pdf.Pages.Count; i++)
         {
             Assert.Contains($"page {i + 1} of {pdf.Pages.Count}", PdfText.Words(pdf.Pages[i]), StringComparison.Ordinal);
-            // 5.5 pt is the least that is read without a glass (common practice, no source).
-            Assert.All(pdf.Pages[i].Letters, l => Assert.True(l.PointSize > 5.5, $"{l.Value} {l.PointSize} pt on page {i + 1}"));
+            // The least that is read without a glass (common practice, no source); the mark within a point's sign is a shape, not a word.
+            Assert.DoesNotContain(pdf.Pages[i].Letters, l => l.PointSize < 6.5 && l.Value != "?");
         }
 
         var words = pdf.All.Split([' ', '\n']).ToHashSet(StringComparer.Ordinal);
         Assert.DoesNotContain(car.Readings, r => !words.Contains(r.Id));
         var continued = pdf.Pages.Where(p => PdfText.Words(p).Contains("r700", StringComparison.Ordinal)).ToList();
-        Assert.All(continued, p => Assert.Contains("Id What Read", PdfText.Words(p), StringComparison.Ordinal));
+        Assert.All(continued, p => Assert.Contains("continued", PdfText.Words(p), StringComparison.Ordinal));
     }
 
     [Fact]

@@ -76,6 +76,53 @@ public class NetworkDesignLaws
     }
 
     [Fact]
+    public void AimedDesign_ForetellsWhatTheDesignDoes_TakenAndGivenBack()
+    {
+        var truth = Frames.Ladder(6, new Random(3));
+        List<Observation> all =
+        [
+            .. Frames.PlanLengths(truth, 0.0008, 3),
+            .. Frames.Heights(truth, 0.0008),
+            new Observation.DropShift("again", truth[0].Id, 0, 0),
+        ];
+        var design = NetworkDesign.Of(new Network(Frames.Sketched(truth, dropSigma: 0.0005), all.Take(10)));
+        var random = new Random(4);
+        double[][] sums = [.. Enumerable.Range(0, 5).Select(_ => Enumerable.Range(0, design.Count).Select(_ => random.NextDouble() - 0.5).ToArray())];
+        var aimed = new AimedDesign(design, all);
+        aimed.Aim(sums);
+        var change = new double[sums.Length];
+        foreach (var (k, isTaken) in new[] { (20, true), (all.Count - 1, true), (3, true), (20, false), (all.Count - 1, false), (41, true) })
+        {
+            double[] before = [.. sums.Select(s => design.Variance(s))];
+            if (isTaken)
+            {
+                aimed.WhenTaken(k, change);
+                aimed.Take(k);
+                design = design.With(all[k]);
+            }
+            else
+            {
+                aimed.WhenGivenBack(k, change);
+                aimed.GiveBack(k);
+                design = design.Without(all[k]);
+            }
+
+            for (var t = 0; t < sums.Length; t++)
+            {
+                var after = design.Variance(sums[t]);
+                Assert.Equal(after, aimed.Variance(t), 1e-7 * before[t]);
+                Assert.Equal(after, aimed.Now().Variance(sums[t]), 1e-7 * before[t]);
+                Assert.Equal(after, before[t] + (isTaken ? -change[t] : change[t]), 1e-7 * before[t]);
+            }
+        }
+
+        var moment = aimed.Keep();
+        aimed.Take(5);
+        aimed.Restore(moment);
+        Assert.Equal(design.Variance(sums[0]), aimed.Variance(0), 1e-7 * design.Variance(sums[0]));
+    }
+
+    [Fact]
     public void LoosePrior_ChangesNoUncertaintyThatReadingsDetermine()
     {
         var truth = Frames.Ladder(6, new Random(3));

@@ -1,4 +1,5 @@
 using Plumbmark.Inspection.Bench;
+using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor;
 
 namespace Plumbmark.Inspection.Tests.Bench;
@@ -124,18 +125,35 @@ public class BenchInspectionTests
     [InlineData("ball-joint", "pressed", "")]
     [InlineData("bracket", "cast", "")]
     [InlineData("own", "cast", "")]
-    [InlineData("own", "pressed", "")]
     [InlineData("lower-wishbone", "pressed", "\"cracked\"")]
     [InlineData("lower-wishbone", "pressed", "\"kinked\"")]
     [InlineData("lower-wishbone", "pressed", "\"corroded\"")]
     [InlineData("lower-wishbone", "pressed", "\"pressed-before\"")]
     [InlineData("lower-wishbone", "pressed", "\"welded\"")]
     [InlineData("lower-wishbone", "pressed", "\"heated\"")]
-    [InlineData("lower-wishbone", "", "")]
+    [InlineData("own", "pressed", "\"cracked\"")]
+    [InlineData("lower-wishbone", "", "\"heated\"")]
     public void WhatMustNotBeStraightened_IsReplaced(string kind, string made, string condition)
     {
         var arm = BenchInspection.Of(BenchFiles.Car(Arm(made, ".19", kind, condition))).Parts[0];
         Assert.Equal(Disposition.Replace, arm.Disposition);
+    }
+
+    [Theory]
+    [InlineData("lower-wishbone", "", "It is not told how it was made")]
+    [InlineData("bracket", "", "It is not told how it was made")]
+    [InlineData("own", "pressed", "Nobody has told what this part does")]
+    [InlineData("own", "", "Nobody has told what this part does")]
+    public void BentPart_OfWhichAFactIsMissing_IsNotThrownAway(string kind, string made, string asks)
+    {
+        var answer = BenchInspection.Of(BenchFiles.Car(Arm(made, ".19", kind)));
+        var arm = answer.Parts[0];
+        Assert.Equal((Verdict.Out, Disposition.MeasureAgain), (arm.Verdict, arm.Disposition));
+        Assert.StartsWith(asks, Assert.Single(arm.MeasureNext), StringComparison.Ordinal);
+        // A part that is bent beyond doubt leaves nobody in the dark about the whole.
+        Assert.Equal(Verdict.Out, answer.Verdict);
+        // Too far for a press at home whatever it is made of.
+        Assert.Equal(Disposition.Replace, BenchInspection.Of(BenchFiles.Car(Arm(made, "1.2", kind))).Parts[0].Disposition);
     }
 
     [Fact]
@@ -188,8 +206,8 @@ public class BenchInspectionTests
     [Fact]
     public void StraightArm_IsKept_AndACrackNever()
     {
-        Assert.Equal(Disposition.Keep, BenchInspection.Of(BenchFiles.Car(Arm("pressed", ".003"))).Parts[0].Disposition);
-        var cracked = BenchInspection.Of(BenchFiles.Car(Arm("pressed", ".003", condition: "\"cracked\""))).Parts[0];
+        Assert.Equal(Disposition.Keep, BenchInspection.Of(WholeArm()).Parts[0].Disposition);
+        var cracked = BenchInspection.Of(WholeArm("\"cracked\"")).Parts[0];
         Assert.Equal(Disposition.Replace, cracked.Disposition);
         Assert.Equal(Verdict.True, cracked.Verdict);
     }
@@ -197,7 +215,7 @@ public class BenchInspectionTests
     [Fact]
     public void PressedBeforeAndTrue_IsKeptUnderWatch()
     {
-        var arm = BenchInspection.Of(BenchFiles.Car(Arm("pressed", ".003", condition: "\"pressed-before\""))).Parts[0];
+        var arm = BenchInspection.Of(WholeArm("\"pressed-before\"")).Parts[0];
         Assert.Equal(Disposition.Keep, arm.Disposition);
         Assert.Contains(arm.Reasons, r => r.Contains("every year", StringComparison.Ordinal));
         Assert.Contains(arm.Reminders, r => r.Contains("tested for cracks", StringComparison.Ordinal));
@@ -208,7 +226,7 @@ public class BenchInspectionTests
     [InlineData("welded", "It was welded")]
     public void HeatedOrWeldedAndTrue_IsNotKeptWithoutAWord(string condition, string word)
     {
-        var arm = BenchInspection.Of(BenchFiles.Car(Arm("pressed", ".003", condition: $"\"{condition}\""))).Parts[0];
+        var arm = BenchInspection.Of(WholeArm($"\"{condition}\"")).Parts[0];
         Assert.Equal(Disposition.Keep, arm.Disposition);
         Assert.Contains(
             arm.Reasons,
@@ -275,7 +293,7 @@ public class BenchInspectionTests
             $$"""
                 { "id": "arm.{{side}}", "kind": "lower-wishbone", "made": "pressed", "mirror": "arm.{{other}}", "measures": [
                   { "id": "m", "kind": "length", "dimension": "eye-height", "values": ["{{eye}}"], "tool": "caliper" },
-                  { "id": "n", "kind": "straightedge", "dimension": "flange", "gaps": [ { "at": 0, "gap": 0 }, { "at": 5, "gap": "{{gap}}" }, { "at": 10, "gap": 0 } ] } ] }
+                  { "id": "n", "kind": "straightedge", "dimension": "flange", "gaps": [ { "at": 0, "gap": 0 }, { "at": 5, "gap": "{{gap}}" }, { "at": 10, "gap": 0 } ] }, {{Rods}} ] }
                 """;
         var answer = BenchInspection.Of(BenchFiles.Car(Arm("L", "R", "2.19", ".15") + ", " + Arm("R", "L", "2.00", ".01")));
         Assert.Equal([Disposition.Straighten, Disposition.Keep], answer.Parts.Select(p => p.Disposition));
@@ -305,7 +323,116 @@ public class BenchInspectionTests
             answer.Parts[1].Dimensions[0].Comparisons.Single(c => c.Against == ComparedWith.Mirror).Deviation,
             1e-15
         );
-        Assert.Equal(Verdict.True, answer.Parts[1].Verdict);
+        Assert.All(answer.Parts, p => Assert.Equal(Verdict.True, p.Dimensions[0].Comparisons[0].Verdict));
+    }
+
+    [Theory]
+    [InlineData(
+        "lower-wishbone",
+        Rods,
+        "Only parallelism of front and rear was measured and found true; nothing tells yet how straight the flanges are and the heights of the eyes."
+    )]
+    [InlineData(
+        "lower-wishbone",
+        Rods + ", " + Flange,
+        "Only parallelism of front and rear and flange were measured and found true; nothing tells yet the heights of the eyes."
+    )]
+    [InlineData("spring-seat", Flange, "Only flange was measured and found true; nothing tells yet the heights of the eyes.")]
+    public void TooLittleOfTheShape_IsNeverCalledStraight(string kind, string measures, string sentence)
+    {
+        var part = BenchInspection
+            .Of(BenchFiles.Car($$"""{ "id": "p", "kind": "{{kind}}", "made": "pressed", "measures": [ {{measures}} ] }"""))
+            .Parts[0];
+        Assert.All(part.Dimensions, d => Assert.Equal(Verdict.True, Assert.Single(d.Comparisons).Verdict));
+        Assert.Equal((Verdict.CannotTellYet, Disposition.MeasureAgain), (part.Verdict, part.Disposition));
+        Assert.Contains(sentence, part.Reasons);
+        Assert.Contains(part.MeasureNext, n => n.StartsWith("Measure the heights of the eyes", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("arm-length", "5.50", "nothing tells yet the heights of the eyes", "Measure pad height: the book has a figure for it.")]
+    [InlineData("pad-height", "1.20", "nothing tells yet how long the arm is", "Measure arm length: the book has a figure for it.")]
+    public void HalfALever_IsNeverCalledStraight(string dimension, string value, string sentence, string next)
+    {
+        const string LateOnly = """
+            { "id": "late", "kind": "steering-lever", "name": "late type",
+              "dimensions": [ { "dimension": "pad-height", "nominal": "1.20", "tolerance": "0.015" }, { "dimension": "arm-length", "nominal": "5.50", "tolerance": "0.015" } ] }
+            """;
+        var measure = $$"""{ "id": "m", "kind": "length", "dimension": "{{dimension}}", "values": ["{{value}}"], "tool": "caliper" }""";
+        var part = BenchInspection
+            .Of(BenchFiles.Car($$"""{ "id": "p", "kind": "steering-lever", "measures": [ {{measure}} ] }""", LateOnly))
+            .Parts[0];
+        Assert.Equal(Verdict.True, Assert.Single(part.Dimensions[0].Comparisons).Verdict);
+        Assert.Equal(Disposition.MeasureAgain, part.Disposition);
+        Assert.Contains(part.Reasons, r => r.Contains(sentence, StringComparison.Ordinal));
+        Assert.Contains(next, part.MeasureNext);
+        Assert.Equal(Disposition.Keep, BenchInspection.Of(BenchFiles.Car(Lever("1.20", "5.50"), LateOnly)).Parts[0].Disposition);
+    }
+
+    [Fact]
+    public void AHeightWithoutAnythingToHoldItAgainst_AsksForTheBookOrTheOtherSide()
+    {
+        var part = BenchInspection
+            .Of(
+                BenchFiles.Car(
+                    $$"""{ "id": "p", "kind": "lower-wishbone", "made": "pressed", "measures": [ {{Rods}}, {{Flange}}, { "id": "e", "kind": "length", "dimension": "eye-height", "values": ["2.00"] } ] }"""
+                )
+            )
+            .Parts[0];
+        Assert.Equal(Disposition.MeasureAgain, part.Disposition);
+        Assert.StartsWith(
+            "Find the book's figure for eye height, or measure the other side",
+            part.MeasureNext[0],
+            StringComparison.Ordinal
+        );
+    }
+
+    [Fact]
+    public void NumberAndSerial_DoNotSettleWhatTheMeasuresCannotSeparate()
+    {
+        const string Numbered = """
+            { "id": "p", "kind": "steering-lever", "card": { "numbers": [ { "number": "51-0533", "how": "cast" } ] },
+              "measures": [ { "id": "m", "kind": "length", "dimension": "arm-length", "values": ["5.50"], "tool": "caliper" } ] }
+            """;
+        var part = BenchInspection.Of(BenchFiles.Car(Numbered, BenchFiles.Levers)).Parts[0];
+        // Serial and number together, 4 x 10 to 1, name the late type; the one dimension that both share says nothing of it.
+        Assert.Equal("late", part.Variant!.Type!.Variant.Id);
+        Assert.Equal((Verdict.CannotTellYet, Disposition.MeasureAgain), (part.Verdict, part.Disposition));
+        Assert.Null(part.IsRightForThisCar);
+        Assert.Contains("early type and late type cannot be told apart by what was measured; pad height would tell.", part.Reasons);
+        Assert.Equal("Measure pad height: it tells early type from late type.", part.MeasureNext[0]);
+        // Asked for once, though it is also a figure of the book.
+        Assert.Single(part.MeasureNext, n => n.StartsWith("Measure pad height", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void AnOvalBush_AsksForItsPinOrALimit_AndShowsASize()
+    {
+        var car = BenchFiles.Car(
+            """{ "id": "p", "kind": "bush", "measures": [ { "id": "m", "kind": "bore", "bore": "eye", "mouth": [".750", ".829"], "tool": "caliper" } ] }"""
+        );
+        var answer = BenchInspection.Of(car);
+        Assert.Equal(
+            "Tell a limit for the ovality of eye, or the diameter of the pin or bush that goes in.",
+            Assert.Single(answer.Parts[0].MeasureNext)
+        );
+        var report = BenchReport.Of(car, answer);
+        Assert.Contains(" 0.079 in", report, StringComparison.Ordinal);
+        Assert.DoesNotContain("−0.079", report, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void AMeasureThatLacksSomething_IsNotCalledNoMeasure()
+    {
+        var part = BenchInspection
+            .Of(
+                BenchFiles.Car(
+                    """{ "id": "p", "kind": "own", "measures": [ { "id": "m", "kind": "centres", "from": "p", "to": "q", "over": "inside", "values": ["5"] } ] }"""
+                )
+            )
+            .Parts[0];
+        Assert.NotEmpty(part.Wanting);
+        Assert.Equal("What was measured is not enough to work anything out yet.", Assert.Single(part.Reasons));
     }
 
     [Fact]
@@ -417,13 +544,31 @@ public class BenchInspectionTests
                               "gaps": [ { "at": 0, "gap": 0 }, { "at": 5, "gap": "{{gap}}" }, { "at": 10, "gap": 0 } ] } ] }
             """;
 
+    private const string Rods = """
+        { "id": "r", "kind": "rods", "from": "front", "to": "rear", "span": 6, "near": "9.01", "far": "9.013", "tool": "micrometer" }
+        """;
+
+    private const string Flange = """
+        { "id": "f", "kind": "straightedge", "dimension": "flange", "tool": "feeler", "gaps": [ { "at": 0, "gap": 0 }, { "at": 5, "gap": ".003" }, { "at": 10, "gap": 0 } ] }
+        """;
+
+    /// <summary>A straight pressed arm of which everything was measured that a bench can see.</summary>
+    private static CarFile WholeArm(string condition = "") =>
+        BenchFiles.Car(
+            $$"""
+            { "id": "arm", "kind": "lower-wishbone", "made": "pressed", "condition": [ {{condition}} ], "measures": [ {{Rods}}, {{Flange}},
+              { "id": "m", "kind": "length", "dimension": "eye-height", "values": ["2.003"], "tool": "caliper" } ] }
+            """,
+            """{ "id": "arm", "kind": "lower-wishbone", "name": "lower arm", "dimensions": [ { "dimension": "eye-height", "nominal": "2.00", "tolerance": "1/32" } ] }"""
+        );
+
     private static string Eyes(string left, string right) =>
         string.Join(
             ", ",
             new[] { ("L", "R", left), ("R", "L", right) }.Select(p =>
                 $$"""
                     { "id": "arm.{{p.Item1}}", "kind": "lower-wishbone", "made": "pressed", "mirror": "arm.{{p.Item2}}",
-                      "measures": [ { "id": "m", "kind": "length", "dimension": "eye-height", "values": ["{{p.Item3}}"], "tool": "caliper" } ] }
+                      "measures": [ { "id": "m", "kind": "length", "dimension": "eye-height", "values": ["{{p.Item3}}"], "tool": "caliper" }, {{Rods}}, {{Flange}} ] }
                     """
             )
         );

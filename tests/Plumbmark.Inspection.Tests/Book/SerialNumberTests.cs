@@ -14,6 +14,14 @@ public class SerialNumberTests
     [InlineData("61-00417", "61", 417, "")]
     [InlineData("6 1/417", "6|1", 417, "")]
     [InlineData("QD 0", "QD", 0, "")]
+    [InlineData("QD\u00a01047", "QD", 1047, "")]
+    [InlineData("Q_D–1047-l*", "QD", 1047, "L")]
+    [InlineData("*QD 1047*", "QD", 1047, "")]
+    [InlineData("7", "", 7, "")]
+    [InlineData("123456789012345", "", 123456789012345, "")]
+    [InlineData("0000123456789012345", "", 123456789012345, "")]
+    [InlineData("QD3A/1047", "QD3A", 1047, "")]
+    [InlineData("QD 3/4/1047", "QD3|4", 1047, "")]
     public void Read_TakesSeriesNumberAndBuildApart(string text, string series, long number, string build)
     {
         var serial = SerialNumber.Read(text);
@@ -29,7 +37,33 @@ public class SerialNumberTests
     [InlineData("QD 1047?")]
     [InlineData("QD (1047)")]
     [InlineData("1234567890123456")]
+    [InlineData("QD 10ß47, L")]
+    [InlineData("QQQQQQQQQQQQQQQQQQQQQQQQQQQQQQQQQQQQQQ 12")] // 41 characters
     public void Read_WhatIsNoSerialNumber_IsNull(string? text) => Assert.Null(SerialNumber.Read(text));
+
+    [Fact]
+    public void Read_FortyCharactersAreEnough_AndBlanksAroundDoNotStay()
+    {
+        Assert.Equal(12, SerialNumber.Read("QQQQQQQQQQQQQQQQQQQQQQQQQQQQQQQQQQQQQ 12")!.Number);
+        Assert.Equal("QD 12", SerialNumber.Read(" QD 12 ")!.ToString());
+    }
+
+    // The same number however written: what is found once in a list of numbers is not kept twice.
+    [Fact]
+    public void Equal_IsWhatHasTheSameSeriesNumberAndBuild()
+    {
+        SerialNumber[] different =
+        [
+            SerialNumber.Read("QD 12")!,
+            SerialNumber.Read("QE 12")!,
+            SerialNumber.Read("QD 13")!,
+            SerialNumber.Read("QD 12 L")!,
+        ];
+        Assert.Equal(4, different.Distinct().Count());
+        Assert.Equal(different[0], SerialNumber.Read("q.d. 0012"));
+        Assert.Equal(different[0].GetHashCode(), SerialNumber.Read("q.d. 0012")!.GetHashCode());
+        Assert.False(different[0].Equals(null));
+    }
 
     [Theory]
     [InlineData("QD 999", "QD 1000", SerialOrder.Before)]
@@ -42,6 +76,8 @@ public class SerialNumberTests
     [InlineData("1047", "QD 1047", SerialOrder.CannotBeCompared)]
     [InlineData("QD3/1047", "QD31047", SerialOrder.CannotBeCompared)]
     [InlineData("1047-2", "1047", SerialOrder.CannotBeCompared)]
+    [InlineData("QD 1200", "QD 1200 L", SerialOrder.Same)]
+    [InlineData("QD 1200 L", "QD 1200 l", SerialOrder.Same)]
     public void To_ComparesWithinASeriesOnly(string a, string b, SerialOrder expected) =>
         Assert.Equal(expected, SerialNumber.Read(a)!.To(SerialNumber.Read(b)!));
 

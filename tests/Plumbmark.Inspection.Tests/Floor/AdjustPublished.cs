@@ -261,4 +261,41 @@ public class AdjustPublished
         Printed(8.217, 3, answer.GetProperty("adjustment"), "weightedSquares", 1);
         Printed(2.6, 1, Of(answer, "readings", "23"), "standardised", 1);
     }
+
+    [Fact]
+    public void Demo_WithItsRepeatedDrops_HasAnAnswerForEveryReading()
+    {
+        var car = Inspection.Demo.DemoCar.File();
+        var answer = JsonDocument.Parse(AdjustAnswerJson.Bytes(AdjustAnswer.Of(car))).RootElement;
+        var told = answer.GetProperty("readings").EnumerateArray().Select(r => r.GetProperty("id").GetString()).ToHashSet();
+        Assert.Contains(car.Readings, r => r is Reading.Drop);
+        Assert.All(car.StandingReadings, r => Assert.Contains(r.Id, told));
+    }
+
+    [Fact]
+    public void ContradictionThatNoSlipExplains_IsToldInWords()
+    {
+        // Every length to one mark wrong by its own amount: neither one slip nor two, and the mark itself is said to be the point.
+        var demo = Inspection.Demo.DemoCar.File();
+        var n = 0;
+        Reading Spoilt(Reading reading) =>
+            reading is Reading.Plan plan && plan.Points.Contains("C.L")
+                ? plan with
+                {
+                    Value = plan.Value + Engine.Lengths.Length.FromMillimetres(n++ % 2 == 0 ? 41 : -37),
+                }
+                : reading;
+        var car = demo with
+        {
+            Frame = demo.Frame with { Points = [.. demo.Frame.Points.Select(p => p with { DropSigma = Engine.Lengths.Length.Zero })] },
+            Readings = [.. demo.Readings.Where(r => r is not Reading.Drop).Select(Spoilt)],
+        };
+        Assert.True(n > 4);
+        var answer = JsonDocument.Parse(AdjustAnswerJson.Bytes(AdjustAnswer.Of(car))).RootElement;
+        Assert.Empty(answer.GetProperty("suspects").EnumerateArray());
+        Assert.Contains(
+            answer.GetProperty("remarks").EnumerateArray(),
+            r => r.GetString()!.Contains("times as much as their uncertainties allow", StringComparison.Ordinal)
+        );
+    }
 }

@@ -38,6 +38,35 @@ public class DoubtTests
     }
 
     [Fact]
+    public void Of_TheDoubtedReadingTakenAgain_BothStanding_LeavesTheFirstOut_AndAsksForNothingAgain()
+    {
+        var doubted = Assert.Single(FloorInspection.Of(s_demo).Suspects);
+        var slip = (Reading.Plan)s_demo.Readings.Single(r => r.Id == doubted.Reading);
+        var again = slip with { Id = "again", Value = slip.Value - Length.FromInches(doubted.SizeMetres > 0 ? 1 : -1) };
+        var both = FloorInspection.Of(s_demo with { Readings = [.. s_demo.Readings, again] });
+        var mended = FloorInspection.Of(s_demo with { Readings = [.. s_demo.Readings.Where(r => r.Id != slip.Id), again] });
+        var settled = Assert.Single(both.Suspects);
+        Assert.Equal((slip.Id, true), (settled.Reading, settled.IsSettled));
+        Assert.Contains("the repeat agrees with the rest", settled.Sentence, StringComparison.Ordinal);
+        Assert.DoesNotContain(both.Next, n => n.Settles.Any(s => s.StartsWith("doubt:", StringComparison.Ordinal)));
+        Assert.DoesNotContain("take again", both.Overall.Headline, StringComparison.Ordinal);
+        Assert.Equal(mended.Overall.Verdict, both.Overall.Verdict);
+        Assert.Equal(mended.Damage[0].From, both.Damage[0].From);
+    }
+
+    [Fact]
+    public void Of_TheSlipMadeTwice_AsksForItAgain()
+    {
+        // The repeat says the same inch too much: it settles nothing.
+        var doubted = Assert.Single(FloorInspection.Of(s_demo).Suspects);
+        var slip = (Reading.Plan)s_demo.Readings.Single(r => r.Id == doubted.Reading);
+        var answer = FloorInspection.Of(s_demo with { Readings = [.. s_demo.Readings, slip with { Id = "again" }] });
+        Assert.NotEmpty(answer.Suspects);
+        Assert.All(answer.Suspects, s => Assert.False(s.IsSettled));
+        Assert.Contains(answer.Next, n => n.Settles.Any(s => s.StartsWith("doubt:", StringComparison.Ordinal)));
+    }
+
+    [Fact]
     public void Of_OneRedundancyAndAContradiction_SaysThatItCannotTellWhich()
     {
         // A square bay of 1 m: two lengths, two widths and both diagonals are six lengths for five unknowns.

@@ -97,6 +97,14 @@ public class GateTests
         );
     }
 
+    // A crack that is both answered and found by a test is one reason, told once; so is a casting of cast iron.
+    [Fact]
+    public void OneReasonFoundTwice_IsToldOnce() =>
+        RefusedFor(
+            RefusalReason.Cracked,
+            PressJobSamples.LowerArm.With("\"found\": \"no\"", "\"found\": \"yes\"").With("\"cracked\": \"no\"", "\"cracked\": \"yes\"")
+        );
+
     [Fact]
     public void AForgedBracket_NeedsMagneticParticles()
     {

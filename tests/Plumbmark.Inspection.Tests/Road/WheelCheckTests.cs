@@ -56,7 +56,15 @@ public class WheelCheckTests
             new WheelReading.Pad("pl", WheelPlace.FrontLeft, Mm(10)),
             new WheelReading.Pad("pr", WheelPlace.FrontRight, Mm(0)),
         ];
-        var track = new BookFigure(FigureKind.FrontTrack, new FigureAmount.OfLength(Mm(1400)), null, null, null, LimitSource.Factory, null);
+        var track = new AskedFigure(
+            FigureKind.FrontTrack,
+            new FigureAmount.OfLength(Mm(1400)),
+            null,
+            null,
+            null,
+            LimitSource.Factory,
+            null
+        );
         var results = Check(readings, track);
         Assert.Equal(0.1 + 0.4092, Wheel(results, FigureKind.Camber, WheelPlace.FrontLeft).Value / Degree, 1e-3);
         Assert.Equal(0.9 - 0.4092, Wheel(results, FigureKind.Camber, WheelPlace.FrontRight).Value / Degree, 1e-3);
@@ -88,7 +96,7 @@ public class WheelCheckTests
     [Fact]
     public void Across_GivesToeAgainstTheBook_AtItsDiameter()
     {
-        var book = new BookFigure(FigureKind.ToeIn, Toe(1.6), Toe(1.6), null, null, LimitSource.Factory, "page 31");
+        var book = new AskedFigure(FigureKind.ToeIn, Toe(1.6), Toe(1.6), null, null, LimitSource.Factory, "page 31");
         WheelReading[] readings =
         [
             new WheelReading.Across("a", Axle.Front, Mm(1200), Mm(1208), Mm(400), false),
@@ -126,7 +134,7 @@ public class WheelCheckTests
 
     private static FigureAmount.OfToe Toe(double millimetres) => new(Mm(millimetres), Mm(400));
 
-    private static IReadOnlyList<WheelResult> Check(IReadOnlyList<WheelReading> readings, params BookFigure[] book) =>
+    private static IReadOnlyList<WheelResult> Check(IReadOnlyList<WheelReading> readings, params AskedFigure[] book) =>
         WheelCheck
             .Of(RoadSection.Empty with { Wheels = [.. readings], Book = book }, new RoadDisplay(LengthUnit.Millimetre, Mm(400)))
             .Results;

@@ -9,7 +9,13 @@ namespace Plumbmark.Drawing.Sheets.Pages;
 /// <param name="isCuttable">Whether it may run over the end of a page; what is left of one stack alone then takes the whole width.</param>
 internal sealed class ColumnsBlock(IReadOnlyList<Block> left, IReadOnlyList<Block> right, double leftShare, bool isCuttable = false) : Block
 {
-    private double Gap => left.Count == 0 ? 0 : 14;
+    private const double Between = 14;
+
+    private double Gap => left.Count == 0 ? 0 : Between;
+
+    /// <summary>How wide the two stacks are.</summary>
+    public static (double Left, double Right) Widths(double width, double leftShare) =>
+        ((width - Between) * leftShare, (width - Between) * (1 - leftShare));
 
     public override IEnumerable<string> Texts => left.Concat(right).SelectMany(b => b.Texts);
 

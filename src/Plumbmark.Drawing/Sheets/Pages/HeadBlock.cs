@@ -6,11 +6,13 @@ namespace Plumbmark.Drawing.Sheets.Pages;
 /// <summary>The head of a sheet: what it is, whose it is, and when.</summary>
 internal sealed class HeadBlock(string title, string subject, string date) : Block
 {
+    public const double Tall = 37;
+
     private static readonly Ink s_rule = new("head-rule", "#13262d", 1.6);
 
     public override IEnumerable<string> Texts => [title, subject, date];
 
-    public override double Height(double width) => 40;
+    public override double Height(double width) => Tall;
 
     public override void Draw(SKCanvas canvas, double x, double y, double width)
     {

@@ -6,7 +6,7 @@ internal static class PageBreaks
     /// <summary>A block and where its top stands, from the top of the text.</summary>
     public readonly record struct Placed(Block Block, double Top);
 
-    public static IReadOnlyList<IReadOnlyList<Placed>> Of(IEnumerable<Block> blocks, double width, double height)
+    public static IReadOnlyList<IReadOnlyList<Placed>> Of(IEnumerable<Block> blocks, double width, double firstHeight, double laterHeight)
     {
         var pages = new List<List<Placed>> { new() };
         var waiting = new LinkedList<Block>(blocks);
@@ -14,7 +14,7 @@ internal static class PageBreaks
         while (waiting.First is { } first)
         {
             var block = first.Value;
-            var room = height - used;
+            var room = (pages.Count == 1 ? firstHeight : laterHeight) - used;
             if (block.Height(width) <= room && (NeededWithNext(first, width) <= room || used == 0))
             {
                 Put(block);

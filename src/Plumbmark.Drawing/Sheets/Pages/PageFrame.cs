@@ -3,16 +3,16 @@ namespace Plumbmark.Drawing.Sheets.Pages;
 /// <summary>The paper's measures in points (1/72 in) and where text may stand.</summary>
 internal sealed record PageFrame(double Width, double Height)
 {
-    public const double Beside = 36;
-    public const double Top = 32;
-    public const double Bottom = 36;
+    // 10 mm: a home printer leaves about 5 mm unprinted (common practice, no source).
+    public const double Beside = 28.35;
+    public const double Top = 28.35;
+
+    /// <summary>Room at the bottom, with the line at the foot in it.</summary>
+    public const double Bottom = 40;
 
     public double TextWidth => Width - (2 * Beside);
 
     public double TextHeight => Height - Top - Bottom;
-
-    /// <summary>The same paper with room for more: laid out larger and printed smaller by this factor.</summary>
-    public PageFrame Printed(double scale) => new(Width / scale, Height / scale);
 
     public static PageFrame Of(Paper paper) =>
         paper switch

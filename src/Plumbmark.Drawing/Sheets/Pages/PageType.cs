@@ -25,6 +25,15 @@ internal static class PageType
 
     public static Lettering SmallStrong { get; } = new("small-strong", 7.5, Dark, IsBold: true);
 
+    /// <summary>Close lettering, for a sheet that is to stay on one page.</summary>
+    public static Lettering Dense { get; } = new("dense", 7, Dark);
+
+    public static Lettering DenseStrong { get; } = new("dense-strong", 7, Dark, IsBold: true);
+
+    public static Lettering DenseGrey { get; } = new("dense-grey", 6.7, Grey);
+
+    public static Lettering DenseHeading { get; } = new("dense-heading", 8.5, Dark, IsBold: true);
+
     public static Lettering Cell { get; } = new("cell", 8, Dark);
 
     public static Lettering CellSmall { get; } = new("cell-small", 7.5, Dark);
@@ -43,6 +52,9 @@ internal static class PageType
 
     public static Lettering Verdict { get; } = new("verdict", 20, Dark, IsBold: true);
 
-    /// <summary>From one baseline to the next.</summary>
-    public static double Leading(this Lettering lettering) => Math.Round(lettering.Size * 1.32, 1);
+    /// <summary>The same lettering, close.</summary>
+    public static Lettering Close(this Lettering lettering) => lettering with { Size = Dense.Size };
+
+    /// <summary>From one baseline to the next; small letters stand closer.</summary>
+    public static double Leading(this Lettering lettering) => Math.Round(lettering.Size * (lettering.Size < 8 ? 1.24 : 1.32), 1);
 }

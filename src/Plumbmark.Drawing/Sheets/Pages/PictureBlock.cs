@@ -4,8 +4,13 @@ using SkiaSharp;
 namespace Plumbmark.Drawing.Sheets.Pages;
 
 /// <summary>A picture, as wide as it may be and never taller than given.</summary>
-internal sealed class PictureBlock(Picture picture, double tallest) : Block
+/// <param name="picture">The picture.</param>
+/// <param name="tallest">How tall it may be, points.</param>
+/// <param name="largestUnit">How large its unit may be printed, points, so that its words keep the size of those beside it.</param>
+internal sealed class PictureBlock(Picture picture, double tallest, double largestUnit = double.PositiveInfinity) : Block
 {
+    public const double Below = 4;
+
     public override IEnumerable<string> Texts => picture.Shapes.SelectMany(WordsIn);
 
     private static IEnumerable<string> WordsIn(Shape shape) =>
@@ -17,7 +22,7 @@ internal sealed class PictureBlock(Picture picture, double tallest) : Block
             _ => [],
         };
 
-    public override double Height(double width) => (picture.Height * Scale(width)) + 4;
+    public override double Height(double width) => (picture.Height * Scale(width)) + Below;
 
     public override void Draw(SKCanvas canvas, double x, double y, double width)
     {
@@ -34,5 +39,5 @@ internal sealed class PictureBlock(Picture picture, double tallest) : Block
         canvas.Restore();
     }
 
-    private double Scale(double width) => Math.Min(width / picture.Width, tallest / picture.Height);
+    private double Scale(double width) => Math.Min(largestUnit, Math.Min(width / picture.Width, (tallest - Below) / picture.Height));
 }

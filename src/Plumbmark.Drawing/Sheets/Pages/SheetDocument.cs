@@ -14,15 +14,9 @@ internal sealed record SheetDocument(string Title, string Subject, SheetOptions 
     private static readonly Ink s_rule = new("page-rule", "#13262d", 1);
     private static readonly Ink s_foot = new("page-foot", "#b4bec2", 0.6);
 
-    /// <summary>How large everything is printed; less than one where a sheet is to stay on one page.</summary>
-    public double Scale { get; init; } = 1;
-
-    /// <summary>The paper as it is laid out.</summary>
-    private PageFrame Frame => PageFrame.Of(Options.Paper).Printed(Scale);
-
     public byte[] Pdf()
     {
-        var frame = Frame;
+        var frame = PageFrame.Of(Options.Paper);
         var pages = Pages(frame);
         using var memory = new MemoryStream();
         using (var stream = new SKManagedWStream(memory))
@@ -30,8 +24,7 @@ internal sealed record SheetDocument(string Title, string Subject, SheetOptions 
         {
             for (var number = 1; number <= pages.Count; number++)
             {
-                var canvas = document.BeginPage((float)(frame.Width * Scale), (float)(frame.Height * Scale));
-                canvas.Scale((float)Scale);
+                var canvas = document.BeginPage((float)frame.Width, (float)frame.Height);
                 DrawPage(canvas, frame, pages[number - 1], number, pages.Count);
                 document.EndPage();
             }
@@ -42,23 +35,27 @@ internal sealed record SheetDocument(string Title, string Subject, SheetOptions 
         return PdfLanguage.Added(memory.ToArray());
     }
 
-    // Room kept at the top of every page for the running line of the second page and those after it.
+    // Room for the running line at the top of the second page and those after it.
     private const double Running = 12;
 
+    /// <summary>Whether some text has letters that the fonts lack, so that a line about them is added.</summary>
+    public bool LacksLetters => Blocks.SelectMany(b => b.Texts).Append(Subject).Any(t => Typefaces.Printable(t) != t);
+
+    /// <summary>How high that line may be.</summary>
+    public const double LackedLettersRoom = 24;
+
     /// <summary>How many pages it takes.</summary>
-    public int PageCount => Pages(Frame).Count;
+    public int PageCount => Pages(PageFrame.Of(Options.Paper)).Count;
 
     private IReadOnlyList<IReadOnlyList<PageBreaks.Placed>> Pages(PageFrame frame) =>
         PageBreaks.Of(
             [new HeadBlock(Title, Subject, DateText), .. Blocks, .. LackedLetters()],
             frame.TextWidth,
+            frame.TextHeight,
             frame.TextHeight - Running
         );
 
-    private IEnumerable<Block> LackedLetters() =>
-        Blocks.SelectMany(b => b.Texts).Append(Subject).Any(t => Typefaces.Printable(t) != t)
-            ? [new TextBlock(Unprintable, PageType.Fine)]
-            : [];
+    private IEnumerable<Block> LackedLetters() => LacksLetters ? [new TextBlock(Unprintable, PageType.Fine)] : [];
 
     // The fonts hold Latin, Greek and Cyrillic letters; those of the machine are not used, so that the same car gives the same sheet everywhere.
     private const string Unprintable = "\u25A1 stands for a letter that the fonts of this sheet lack. The car file has it.";
@@ -105,7 +102,7 @@ internal sealed record SheetDocument(string Title, string Subject, SheetOptions 
             block.Draw(canvas, left, top + y, frame.TextWidth);
         }
 
-        var foot = frame.Height - PageFrame.Bottom + 14;
+        var foot = frame.Height - PageFrame.Beside;
         surface.Path([new(left, foot - 9), new(right, foot - 9)], false, s_rule);
         surface.Words(new Spot(left, foot), Cautions.Foot, PageType.Small, Anchor.Start);
         surface.Words(new Spot(right, foot), $"Plumbmark {Options.Version} · page {number} of {count}", PageType.Small, Anchor.End);

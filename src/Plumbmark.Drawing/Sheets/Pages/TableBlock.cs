@@ -16,7 +16,7 @@ internal sealed class TableBlock(
 ) : Block
 {
     private const double Beside = 3;
-    private const double AfterTable = 7;
+    private const double AfterTable = 5;
     private static readonly Ink s_line = new("table-line", "#b4bec2", 0.5);
     private static readonly Ink s_headLine = new("table-head-line", "#13262d", 0.9);
     private static readonly Ink s_box = new("table-box", "#13262d", 0.6);
@@ -46,12 +46,11 @@ internal sealed class TableBlock(
             fits++;
         }
 
-        return fits == 0 || fits == rows.Count
-            ? null
-            : (
-                new TableBlock(columns, [.. rows.Take(fits)], isBox, padding),
-                new TableBlock(columns, [.. rows.Skip(fits)], isBox, padding)
-            );
+        return fits == 0 || fits == rows.Count ? null : (Part(..fits), Part(fits..));
+
+        // What is measured once stays measured: a long table is cut once a page.
+        TableBlock Part(Range range) =>
+            new(columns, [.. rows.Take(range)], isBox, padding) { _measuredFor = width, _heights = Heights(width)[range] };
     }
 
     public override void Draw(SKCanvas canvas, double x, double y, double width)

@@ -8,6 +8,7 @@ internal sealed class TextBlock(string text, Lettering lettering, string? mark =
 {
     private const double MarkRoom = 9;
     private readonly IReadOnlyList<string>? _lines;
+    private (double Width, IReadOnlyList<string> Lines) _measured = (double.NaN, []);
 
     private TextBlock(IReadOnlyList<string> lines, Lettering lettering, string? mark, double below)
         : this("", lettering, mark, staysWithNext: false, below) => _lines = lines;
@@ -15,6 +16,8 @@ internal sealed class TextBlock(string text, Lettering lettering, string? mark =
     public override bool StaysWithNext => staysWithNext;
 
     public static TextBlock Heading(string text) => new(text, PageType.Heading, staysWithNext: true, below: 2);
+
+    public static TextBlock CloseHeading(string text) => new(text, PageType.DenseHeading, staysWithNext: true, below: 0.5);
 
     public override IEnumerable<string> Texts => _lines ?? [text];
 
@@ -51,5 +54,18 @@ internal sealed class TextBlock(string text, Lettering lettering, string? mark =
 
     private double Indent => mark is null ? 0 : MarkRoom;
 
-    private IReadOnlyList<string> Lines(double width) => _lines ?? [.. Wrapped.Lines(text, lettering, width - Indent)];
+    private IReadOnlyList<string> Lines(double width)
+    {
+        if (_lines is not null)
+        {
+            return _lines;
+        }
+
+        if (_measured.Width != width)
+        {
+            _measured = (width, [.. Wrapped.Lines(text, lettering, width - Indent)]);
+        }
+
+        return _measured.Lines;
+    }
 }

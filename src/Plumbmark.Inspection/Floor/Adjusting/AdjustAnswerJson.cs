@@ -11,6 +11,9 @@ namespace Plumbmark.Inspection.Floor.Adjusting;
 /// </summary>
 public static class AdjustAnswerJson
 {
+    // Readings as their uncertainties say disagree this much once in a thousand networks.
+    private const double UnexplainedBelow = 1e-3;
+
     /// <summary>The answer as one JSON document, UTF-8, with a line end.</summary>
     public static byte[] Bytes(AdjustAnswer answer)
     {
@@ -51,6 +54,9 @@ public static class AdjustAnswerJson
                 : Array.Empty<string>(),
             .. fit.Datum.MirrorIsAssumed
                 ? ["The readings fit the mirror image just as well; a sketch would tell which of the two it is."]
+                : Array.Empty<string>(),
+            .. fit.ChiSquareProbability < UnexplainedBelow && answer.Suspects.Count == 0
+                ? [NetworkWords.Unexplained(fit.Sigma0 ?? 1)]
                 : Array.Empty<string>(),
             .. fit.TiedReadings().Select(group => NetworkWords.Tied(group, fit.Redundancy)),
         ];

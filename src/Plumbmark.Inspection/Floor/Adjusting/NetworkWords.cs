@@ -55,6 +55,11 @@ public static class NetworkWords
     public static string NotConverged(int steps) =>
         $"The readings contradict each other so far that no figure could be found in {steps} steps. Check the longest readings first.";
 
+    /// <summary>The readings contradict each other, and no slip or two account for it.</summary>
+    /// <param name="times">By how much the residuals exceed what the uncertainties allow.</param>
+    public static string Unexplained(double times) =>
+        $"The readings disagree {times.ToString("0.0", System.Globalization.CultureInfo.InvariantCulture)} times as much as their uncertainties allow, and no one or two slips account for it.";
+
     private static string Of(Tie tie) =>
         tie.Match(
             t => $"the plan length {t.From} to {t.To}",

@@ -17,6 +17,12 @@ internal sealed record FrameDoubts(
     IReadOnlyList<NetworkFit> Others
 )
 {
+    /// <summary>The repeats that settle the doubt: of each doubted reading one that stands and agrees with what is believed. Empty while one is wanting.</summary>
+    public IReadOnlyList<string> SettledBy { get; private init; } = [];
+
+    /// <summary>Whether nothing needs measuring again: every doubted reading has a repeat that agrees with what is believed.</summary>
+    public bool IsSettled => SettledBy.Count > 0;
+
     private const int MostCandidates = 4; // more than a person measures again before looking at the answer
 
     public static FrameDoubts Of(CarFile car, FrameSolution solution)
@@ -30,10 +36,21 @@ internal sealed record FrameDoubts(
             .Of(fit, ReadingHints.Of(car, solution.Network))
             .Match(
                 nothingDoubted: _ => new FrameDoubts([], false, fit, []),
-                named: o => new FrameDoubts([o.Best], true, Without(solution.Network, o.Best) ?? fit, [fit]),
+                named: o => Named(solution.Network, fit, o.Best),
                 provableNotLocatable: o => Tied(solution.Network, fit, [.. o.Candidates.Take(MostCandidates)]),
                 unexplained: _ => new FrameDoubts([], false, fit, [])
             );
+    }
+
+    private static FrameDoubts Named(Network network, NetworkFit fit, Explanation best)
+    {
+        if (Without(network, best) is not { } believed)
+        {
+            return new FrameDoubts([best], true, fit, [fit]);
+        }
+
+        var repeats = Repeats.ThatAgree(network, believed, best);
+        return new FrameDoubts([best], true, believed, repeats.Count > 0 ? [] : [fit]) { SettledBy = repeats };
     }
 
     private static FrameDoubts Tied(Network network, NetworkFit fit, IReadOnlyList<Explanation> candidates) =>

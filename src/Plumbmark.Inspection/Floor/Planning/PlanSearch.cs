@@ -5,7 +5,7 @@ namespace Plumbmark.Inspection.Floor.Planning;
 /// <summary>A whole plan: as few minutes as can be found that settle everything which can be settled at all.</summary>
 /// <remarks>
 /// <para>
-/// First greedy, best reading for a minute next, with rank-one updates of the covariance (<see cref="NetworkDesign"/>). Then needless readings are
+/// First greedy, best reading for a minute next, with rank-one updates of what is known (<see cref="AimedDesign"/>). Then needless readings are
 /// left out, always the one that is missed least. Then, as long as it pays, some of those missed least are torn out and the greedy choice goes on from
 /// there (ruin and recreate: Schrimpf and others, Journal of Computational Physics 159, 2000, 139-171).
 /// </para>
@@ -18,30 +18,30 @@ internal sealed class PlanSearch
 {
     private const int RefreshEvery = 6; // readings chosen between two times that the targets are worked out again
     private const int MostFresh = 12; // candidates looked at again before each choice; the others keep their last worth
-    private const int MostRuins = 12;
-    private const int MostPointsToRuin = 30; // larger frames are only pruned: their plans should not keep anybody waiting
+    private const int MostTurns = 5;
+    private const int MostRuins = 40;
+    private const int MostPointsToRuin = 20; // larger frames are only pruned: their plans should not keep anybody waiting
 
     private readonly PlanStart _start;
-    private readonly HashSet<(string Id, bool IsForm)> _reachable;
+    private readonly AimedDesign _design;
+    private double[] _changes = []; // of the targets' variances, m²: room to work in
+    private HashSet<(string Id, bool IsForm)>? _reachable; // null until something stays open: then it is asked what can be settled at all
     private List<int> _chosen = []; // numbers of groups, in the order of choice
-    private NetworkDesign _design;
     private IReadOnlyList<PlanTarget> _targets = [];
 
     public PlanSearch(PlanStart start)
     {
-        (_start, _design) = (start, start.Design);
-        var all = start.Groups.SelectMany(g => g).Aggregate(start.Design, (design, c) => design.With(c.Observation));
-        var targets = start.Targets(all);
-        HasTargets = targets.Count > 0;
-        _reachable = [.. targets.Where(t => t.IsSettled).Select(NameOf)];
-        IsAllInReach = targets.All(t => t.IsSettled);
+        _start = start;
+        _design = new AimedDesign(start.Design, [.. start.Groups.Select(g => g[0].Observation)]);
+        Refresh();
+        HasTargets = _targets.Count > 0;
     }
 
     /// <summary>Whether there is anything that readings could settle: points drawn, pairs or book figures, and a limit.</summary>
     public bool HasTargets { get; }
 
     /// <summary>Whether all of it would be settled if every reading were taken.</summary>
-    public bool IsAllInReach { get; }
+    public bool IsAllInReach { get; private set; } = true;
 
     /// <summary>Whether the plan settles all that is in reach.</summary>
     public bool IsSettled { get; private set; }
@@ -49,11 +49,26 @@ internal sealed class PlanSearch
     /// <summary>The plan, in the order of choice; at most so many readings.</summary>
     public IReadOnlyList<PlannedReading> Find(int most)
     {
+        var nothing = _design.Keep();
         IsSettled = Grow(most);
+        if (!IsSettled)
+        {
+            // Readings went into what no reading settles: once more, without it.
+            var all = _start.Targets(_start.DesignOfAll());
+            _reachable = [.. all.Where(t => t.IsSettled).Select(NameOf)];
+            IsAllInReach = all.All(t => t.IsSettled);
+            if (!IsAllInReach)
+            {
+                _chosen = [];
+                _design.Restore(nothing);
+                IsSettled = Grow(most);
+            }
+        }
+
         if (IsSettled)
         {
-            Prune();
-            for (var ruin = 0; ruin < MostRuins && Marks().Count <= MostPointsToRuin; ruin++)
+            IsSettled = Tidy(most);
+            for (var ruin = 0; IsSettled && ruin < RuinsFor(Marks().Count); ruin++)
             {
                 Ruin(ruin, most);
             }
@@ -65,6 +80,8 @@ internal sealed class PlanSearch
     // A check and a form of damage may have one name, as twist has.
     private static (string Id, bool IsForm) NameOf(PlanTarget target) => (target.Id, target.IsForm);
 
+    private static int RuinsFor(int points) => points <= MostPointsToRuin ? MostRuins : 0;
+
     private HashSet<string> Marks() => [.. _chosen.SelectMany(g => _start.Groups[g][0].Marks)];
 
     private HashSet<string> Dropped() => [.. _start.Dropped, .. Marks()];
@@ -75,38 +92,44 @@ internal sealed class PlanSearch
     private bool Grow(int most)
     {
         Refresh();
+        while (Close(most, RefreshEvery))
+        {
+            // With what the pairs are worth now it may not be settled after all.
+            Refresh();
+            if (Open().Count == 0)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>Chooses until no target is open; false when nothing helps or there are too many.</summary>
+    private bool Close(int most, int refreshEvery)
+    {
         var worth = new double[_start.Groups.Count];
         Array.Fill(worth, double.PositiveInfinity);
-        for (var since = 1; ; since++)
+        for (var since = 1; Open() is { Count: > 0 } open; since++)
         {
-            var open = Open();
-            if (open.Count == 0)
-            {
-                // With what the pairs are worth now it may not be settled after all.
-                Refresh();
-                open = Open();
-                if (open.Count == 0)
-                {
-                    return true;
-                }
-            }
-
             if (_chosen.Count >= most || Best(open, worth) is not { } best)
             {
                 return false;
             }
 
             Take(best);
-            if (since % RefreshEvery == 0)
+            if (since % refreshEvery == 0)
             {
                 Refresh();
                 Array.Fill(worth, double.PositiveInfinity);
             }
         }
+
+        return true;
     }
 
     /// <summary>The group whose next reading is worth most for a minute; only those that were worth most before are looked at again.</summary>
-    private int? Best(IReadOnlyList<PlanTarget> open, double[] worth)
+    private int? Best(IReadOnlyList<int> open, double[] worth)
     {
         var dropped = Dropped();
         var taken = _chosen.CountBy(g => g).ToDictionary();
@@ -126,8 +149,7 @@ internal sealed class PlanSearch
             }
 
             var candidate = _start.Groups[g][at];
-            var effect = _design.Effect(candidate.Observation);
-            worth[g] = open.Sum(t => t.Unsettled(t.UMetres) - t.Unsettled(After(t, effect))) / _start.MinutesOf(candidate, dropped);
+            worth[g] = Gain(g, open) / _start.MinutesOf(candidate, dropped);
             fresh++;
             best = best < 0 || worth[g] > worth[best] ? g : best;
         }
@@ -135,46 +157,83 @@ internal sealed class PlanSearch
         return best >= 0 && worth[best] > 0 ? best : null;
     }
 
-    private static double After(PlanTarget target, DesignEffect effect) =>
-        Math.Sqrt(Math.Max(0, (target.UMetres * target.UMetres) - effect.Reduction(target.Gradient)));
+    /// <summary>By how much less unsettled the open targets would be with the group's next reading.</summary>
+    private double Gain(int group, IReadOnlyList<int> open)
+    {
+        const double Nothing = 1e-9; // share of a variance
+        _design.WhenTaken(group, _changes);
+        var sum = 0.0;
+        foreach (var t in open)
+        {
+            var (target, fall) = (_targets[t], _changes[t]);
+            var variance = target.UMetres * target.UMetres;
+            if (fall > Nothing * variance)
+            {
+                sum += target.Unsettled(target.UMetres) - target.Unsettled(Math.Sqrt(Math.Max(0, variance - fall)));
+            }
+        }
+
+        return sum;
+    }
 
     /// <summary>Leaves out, as long as everything stays settled, always the reading that is missed least for its minutes.</summary>
-    private void Prune()
+    private int Prune()
     {
-        while (MissedLeast(mustSettle: true) is { } needless)
+        var left = 0;
+        for (; MissedLeast(mustSettle: true) is { } needless; left++)
         {
-            var (before, chosen, targets) = (_design, _chosen, _targets);
             GiveBack(needless);
+        }
+
+        return left;
+    }
+
+    /// <summary>
+    /// Prunes, works the targets out again, closes what that opened, until nothing is needless or open; false when something cannot be closed.
+    /// </summary>
+    private bool Tidy(int most)
+    {
+        for (var turn = 0; turn < MostTurns; turn++)
+        {
+            var left = Prune();
             Refresh();
             if (Open().Count > 0)
             {
-                // By the old worth of the pairs it was needless, by the new one it is not: that is the end of it.
-                (_design, _chosen, _targets) = (before, chosen, targets);
-                break;
+                if (!Close(most, int.MaxValue))
+                {
+                    return false;
+                }
+            }
+            else if (left == 0)
+            {
+                return true;
             }
         }
+
+        return Grow(most);
     }
 
     /// <summary>Tears out some of the readings missed least, chooses anew from there, and keeps the better plan.</summary>
     private void Ruin(int round, int most)
     {
-        var (before, chosen, targets, minutes) = (_design, _chosen, _targets, Minutes());
+        var (before, chosen, targets, minutes) = (_design.Keep(), _chosen, _targets, Minutes());
         var torn = 2 + (round % 4 * 2);
         for (var i = 0; i < torn && MissedLeast(mustSettle: false, skip: (round + i) % 3) is { } group; i++)
         {
             GiveBack(group);
         }
 
-        var isBetter = Grow(most);
+        var isBetter = Close(most, int.MaxValue);
         if (isBetter)
         {
             Prune();
-            isBetter = Minutes() < minutes - 1e-9;
+            isBetter = Minutes() < minutes - 1e-9 && Tidy(most) && Minutes() < minutes - 1e-9;
         }
 
         if (!isBetter)
         {
-            (_design, _chosen, _targets) = (before, chosen, targets);
+            _design.Restore(before);
+            (_chosen, _targets, _changes) = (chosen, targets, new double[targets.Count]);
         }
     }
 
@@ -184,47 +243,74 @@ internal sealed class PlanSearch
         var found = new List<(int Group, double Miss)>();
         foreach (var group in _chosen.Distinct())
         {
-            var without = _design.Without(LastOf(group).Observation);
-            var after = _targets.Where(t => _reachable.Contains(NameOf(t))).Select(t => At(t, without)).ToList();
-            if (!mustSettle || after.TrueForAll(t => t.IsSettled))
+            if (Miss(group, mustSettle) is { } miss)
             {
-                found.Add((group, after.Sum(t => Math.Pow(t.UMetres / t.LimitMetres, 6))));
+                found.Add((group, miss));
             }
         }
 
         return found.Count == 0 ? null : found.OrderBy(f => f.Miss).ElementAt(Math.Min(skip, found.Count - 1)).Group;
     }
 
-    private Candidate LastOf(int group) => _start.Groups[group][_chosen.Count(g => g == group) - 1];
+    /// <summary>How near to their limits the targets would be without the group's last reading; null when one would be open that must not.</summary>
+    private double? Miss(int group, bool mustSettle)
+    {
+        _design.WhenGivenBack(group, _changes);
+        var miss = 0.0;
+        for (var t = 0; t < _targets.Count; t++)
+        {
+            var target = _targets[t];
+            if (!IsReachable(target))
+            {
+                continue;
+            }
+
+            var variance = Math.Max(0, (target.UMetres * target.UMetres) + _changes[t]);
+            if (mustSettle && !target.IsSettledBy(Math.Sqrt(variance)))
+            {
+                return null;
+            }
+
+            var square = variance / (target.LimitMetres * target.LimitMetres);
+            miss += square * square * square;
+        }
+
+        return miss;
+    }
+
+    private static PlanTarget Risen(PlanTarget target, double rise) =>
+        target with
+        {
+            UMetres = Math.Sqrt(Math.Max(0, (target.UMetres * target.UMetres) + rise)),
+        };
 
     private void Take(int group)
     {
         _chosen = [.. _chosen, group];
-        Move(_design.With(LastOf(group).Observation));
+        _design.Take(group);
+        Look();
     }
 
     private void GiveBack(int group)
     {
-        Move(_design.Without(LastOf(group).Observation));
+        _design.GiveBack(group);
         var last = _chosen.LastIndexOf(group);
         _chosen = [.. _chosen.Where((_, i) => i != last)];
+        Look();
     }
 
-    private void Move(NetworkDesign design)
+    private void Look() => _targets = [.. _targets.Select((t, i) => t with { UMetres = Math.Sqrt(Math.Max(0, _design.Variance(i))) })];
+
+    private void Refresh()
     {
-        _design = design;
-        _targets = [.. _targets.Select(t => At(t, design))];
+        _targets = _start.Targets(_design.Now());
+        _design.Aim([.. _targets.Select(t => t.Gradient)]);
+        _changes = new double[_targets.Count];
     }
 
-    private static PlanTarget At(PlanTarget target, NetworkDesign design) =>
-        target with
-        {
-            UMetres = Math.Sqrt(Math.Max(0, design.Variance(target.Gradient))),
-        };
+    private bool IsReachable(PlanTarget target) => _reachable is null || _reachable.Contains(NameOf(target));
 
-    private void Refresh() => _targets = _start.Targets(_design);
-
-    private List<PlanTarget> Open() => [.. _targets.Where(t => !t.IsSettled && _reachable.Contains(NameOf(t)))];
+    private List<int> Open() => [.. Enumerable.Range(0, _targets.Count).Where(t => !_targets[t].IsSettled && IsReachable(_targets[t]))];
 
     private IReadOnlyList<PlannedReading> Planned() => Planned(_chosen, NeededFor);
 
@@ -247,12 +333,12 @@ internal sealed class PlanSearch
     private IReadOnlyList<string> NeededFor(int group)
     {
         const int MostNamed = 3;
-        var without = _design.Without(LastOf(group).Observation);
+        _design.WhenGivenBack(group, _changes);
         return
         [
             .. _targets
-                .Select(t => At(t, without))
-                .Where(t => !t.IsSettled && _reachable.Contains(NameOf(t)))
+                .Select((t, i) => Risen(t, _changes[i]))
+                .Where(t => !t.IsSettled && IsReachable(t))
                 .OrderByDescending(t => t.UMetres / t.LimitMetres)
                 .Select(t => t.Id)
                 .Distinct(StringComparer.Ordinal)

@@ -13,11 +13,13 @@ internal sealed class PlanStart
     private readonly IReadOnlyList<Check> _known;
     private readonly ReadingMinutes _minutes;
     private readonly double _turnRadians;
+    private readonly Network _network;
 
     public PlanStart(CarFile car, FrameNetwork readings, NetworkFit? fit, IReadOnlyList<Check> known, Limits limits, FloorOptions options)
     {
         (_car, _fit, _known, _limits, _minutes) = (car, fit, known, limits, options.Minutes);
-        Design = NetworkDesign.Of(WithTools(car, readings.Network), fit);
+        _network = WithTools(car, readings.Network);
+        Design = NetworkDesign.Of(_network, fit);
         _turnRadians = DesignFrame.Of(car.Frame.Points, Design, fit).TurnRadians;
         Groups = [.. Candidates.Of(car, readings).GroupBy(c => (c.From, c.To, c.Point, c.Kind == "drop")).Select(g => g.ToArray())];
         var dropped = car.StandingReadings.Where(r => r is Reading.Plan or Reading.Offset or Reading.Drop).SelectMany(r => r.Points);
@@ -30,6 +32,13 @@ internal sealed class PlanStart
 
     /// <summary>Like readings in the order in which they can be taken: a length is repeated only after its first.</summary>
     public IReadOnlyList<Candidate[]> Groups { get; }
+
+    /// <summary>What would be known if every reading were taken.</summary>
+    public NetworkDesign DesignOfAll()
+    {
+        var all = _network.Observations.Concat(Groups.SelectMany(g => g).Select(c => c.Observation));
+        return NetworkDesign.Of(new Network(_network.Points, all, _network.Tools, _network.MirrorPairs), _fit);
+    }
 
     /// <summary>Points that have a mark already, or need none.</summary>
     public IReadOnlySet<string> Dropped { get; }

@@ -26,16 +26,21 @@ internal sealed record PlanTarget(string Id, double[] Gradient, double LimitMetr
     public bool IsForm { get; init; }
 
     /// <summary>Whether nothing more is needed: it has a verdict and nothing can hide, or a sound frame would get one.</summary>
-    public bool IsSettled
+    public bool IsSettled => IsSettledBy(UMetres);
+
+    /// <summary>Whether nothing more would be needed with that uncertainty.</summary>
+    /// <param name="uMetres">Standard uncertainty then.</param>
+    public bool IsSettledBy(double uMetres)
     {
-        get
-        {
-            var canHide = FrameBlindSpots.Noticed * UMetres > LimitMetres;
-            var verdict = CheckRule.VerdictOf(ValueMetres, UMetres, LimitMetres);
-            return IsForm ? !canHide
-                : IsMeasured ? verdict == Verdict.Out || (verdict == Verdict.True && !canHide)
-                : UMetres * SettledShare <= LimitMetres;
-        }
+        var canHide = FrameBlindSpots.Noticed * uMetres > LimitMetres;
+        return IsForm ? !canHide
+            : !IsMeasured ? uMetres * SettledShare <= LimitMetres
+            : CheckRule.VerdictOf(ValueMetres, uMetres, LimitMetres) switch
+            {
+                Verdict.Out => true,
+                Verdict.True => !canHide,
+                _ => false,
+            };
     }
 
     /// <summary>How unsettled it would be with a smaller uncertainty: the chance of no verdict, plus one while damage of the limit's size could hide.</summary>

@@ -30,9 +30,15 @@ internal static class DoubtWords
     )
     {
         var reading = doubted.ReadingId is { } id ? readings[id] : null;
-        var what = reading is null ? Point(doubted, words) : Reading(reading, doubted, words);
+        var what =
+            reading is null ? Point(doubted, words)
+            : doubts.IsSettled ? Settled(reading, doubted, words)
+            : Reading(reading, doubted, words);
         var sentence = doubts.IsLocated ? what : $"{what} {Tied(doubts)}";
-        return new Suspect(doubted.ReadingId, doubted.Point, Kind(doubted.Kind), doubted.SizeMetres, explanation.Odds, sentence);
+        return new Suspect(doubted.ReadingId, doubted.Point, Kind(doubted.Kind), doubted.SizeMetres, explanation.Odds, sentence)
+        {
+            IsSettled = doubts.IsSettled,
+        };
     }
 
     private static string Tied(FrameDoubts doubts) =>
@@ -45,7 +51,7 @@ internal static class DoubtWords
 
     private static string Reading(Reading reading, Doubted doubted, LengthWords words)
     {
-        var off = $"{words.Size(doubted.SizeMetres)} {(doubted.SizeMetres > 0 ? "more" : "less")} than the other readings say";
+        var off = Off(doubted, words);
         return reading switch
         {
             Reading.Drop r => $"One drop of {r.Point} fell {words.Size(doubted.SizeMetres)} from the others. Drop {r.Point} again.",
@@ -55,6 +61,15 @@ internal static class DoubtWords
             _ => $"{Name(reading)}, {Shown(reading)}, is {off}.{Cause(doubted, words)} Measure {Name(reading)} again.",
         };
     }
+
+    private static string Settled(Reading reading, Doubted doubted, LengthWords words)
+    {
+        var name = reading is Reading.Height h ? $"The height of {h.Point}" : Name(reading);
+        return $"{name}, {Shown(reading)}, is {Off(doubted, words)}.{Cause(doubted, words)} It has been measured again since, and the repeat agrees with the rest: the first is left out.";
+    }
+
+    private static string Off(Doubted doubted, LengthWords words) =>
+        $"{words.Size(doubted.SizeMetres)} {(doubted.SizeMetres > 0 ? "more" : "less")} than the other readings say";
 
     private static string Name(Reading reading) =>
         reading switch
@@ -69,6 +84,7 @@ internal static class DoubtWords
         {
             Reading.Plan r => r.Value.AsTyped,
             Reading.Direct r => r.Value.AsTyped,
+            Reading.Height r => r.Value.AsTyped,
             Reading.Rise r => r.Value.AsTyped,
             Reading.Offset r => r.Value.AsTyped,
             _ => "as entered",

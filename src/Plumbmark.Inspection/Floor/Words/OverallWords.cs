@@ -26,7 +26,7 @@ internal static class OverallWords
             Verdict.True => "The frame is true.",
             Verdict.Out => "The frame is out.",
             _ when of.NoFigure.Count > 0 => "Can't tell yet: lengths contradict each other.",
-            _ when of.Suspects.Count > 0 && of.Evaluation is not null => "Can't tell yet: one reading to take again first.",
+            _ when of.Suspects.Any(s => !s.IsSettled) && of.Evaluation is not null => "Can't tell yet: one reading to take again first.",
             _ when of.Evaluation is not null && !of.HasLimit => "Can't tell yet: no limit is known.",
             _ => "Can't tell yet.",
         };
@@ -39,7 +39,7 @@ internal static class OverallWords
             yield return suspect.Sentence;
         }
 
-        if (of.Suspects.Count > 0 && of.Evaluation is not null)
+        if (of.Suspects.Any(s => !s.IsSettled) && of.Evaluation is not null)
         {
             yield return settled ? DoubtDoesNotMatter : DoubtMatters;
         }
@@ -87,7 +87,7 @@ internal static class OverallWords
 
         if (CannotSeeSymmetric(evaluation) && verdict != Verdict.Out)
         {
-            yield return SymmetryIsBlind;
+            yield return OverallAnswer.AlikeOnBothSides;
         }
     }
 
@@ -222,7 +222,4 @@ internal static class OverallWords
         "The numbers below leave it out; whether the frame is out or true hangs on it, so nothing is said before it is measured again.";
 
     private const string DoubtDoesNotMatter = "The verdict is the same with it and without it.";
-
-    private const string SymmetryIsBlind =
-        "Left is compared with right: damage that both sides share alike would not show without the book's figures.";
 }

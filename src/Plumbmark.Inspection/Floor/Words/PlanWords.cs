@@ -47,6 +47,10 @@ internal static class PlanWords
             : $"{work}; settles what can be settled to {limit}: with these tools not everything can.";
     }
 
+    /// <summary>That a plan is for some of the points only.</summary>
+    public static string LeftAside(int aside, int planned) =>
+        $"The plan is for {planned} points spread along the frame, suspension, springs and steering before others; the {aside} others are left aside: drop them too, and measure each to two or three planned points.";
+
     /// <summary>A check or form in trade words.</summary>
     public static string Subject(string id)
     {

@@ -26,7 +26,7 @@ internal static class RoadJson
         var section = new RoadSection(
             front,
             rear,
-            Each(fields, "book", BookFigureJson.Read, b => b.Kind.ToString(), "figure"),
+            Each(fields, "book", AskedFigureJson.Read, b => b.Kind.ToString(), "figure"),
             Each(fields, "parts", PartDeviationJson.Read, p => p.Id, "id"),
             Each(fields, "adjusters", AdjusterJson.Read, a => a.Id, "id"),
             Each(fields, "wheels", WheelReadingJson.Read, w => w.Id, "id")
@@ -51,7 +51,7 @@ internal static class RoadJson
             RearJson.Write(json, rear, units);
         }
 
-        json.WriteList("book", section.Book, b => BookFigureJson.Write(json, b, units));
+        json.WriteList("book", section.Book, b => AskedFigureJson.Write(json, b, units));
         json.WriteList("parts", section.Parts, p => PartDeviationJson.Write(json, p, units));
         json.WriteList("adjusters", section.Adjusters, a => AdjusterJson.Write(json, a, units));
         json.WriteList("wheels", section.Wheels, w => WheelReadingJson.Write(json, w, units));

@@ -93,6 +93,30 @@ public class FloorPlannerTests
     }
 
     [Fact]
+    public void AFrameOfTwoHundredPoints_IsPlannedForThoseThatMatter_AndSaysSo()
+    {
+        var points =
+            from i in Enumerable.Range(0, 100)
+            let role = i % 3 == 0 ? PointRole.Suspension : PointRole.Body
+            let x = Length.FromMillimetres(-26 * i)
+            from point in FrameSkeleton.Pair($"P{i}", null, role, x, Length.FromMillimetres(300 + (i % 5 * 20)))
+            select point;
+        var car = s_car with { Frame = s_car.Frame with { Points = [.. points] } };
+        var before = Environment.CpuUsage.UserTime;
+        var plan = FloorPlanner.For(car);
+        var seconds = (Environment.CpuUsage.UserTime - before).TotalSeconds;
+        Assert.NotEmpty(plan.Readings);
+        Assert.Contains("48 points", plan.Sentence, StringComparison.Ordinal);
+        Assert.Contains("the 152 others are left aside", plan.Sentence, StringComparison.Ordinal);
+        Assert.True(seconds < 10, $"{seconds:F1} s of processor time"); // about a second without a debugger; other tests count too
+
+        var planned = plan.Readings.SelectMany(r => new[] { r.From, r.To, r.Point }).OfType<string>().ToHashSet(StringComparer.Ordinal);
+        Assert.True(planned.Count <= 48);
+        Assert.Contains("P0.L", planned);
+        Assert.Contains("P99.R", planned); // the last suspension pair
+    }
+
+    [Fact]
     public void AskedTwice_ItIsTheSamePlan() =>
         Assert.Equal(s_plan.Readings.Select(r => r.Sentence), FloorPlanner.For(s_car).Readings.Select(r => r.Sentence));
 

@@ -6,13 +6,13 @@ using Plumbmark.Inspection.Car.Json;
 namespace Plumbmark.Inspection.Road.Json;
 
 /// <summary>What the book asks of one angle or length, in a car file.</summary>
-internal static class BookFigureJson
+internal static class AskedFigureJson
 {
-    public static BookFigure? Read(Fields fields)
+    public static AskedFigure? Read(Fields fields)
     {
         var kind = fields.RequiredWord("figure", RoadWords.Figures);
         var diameter = fields.OptionalLength("diameter", LengthBound.Positive);
-        var figure = new BookFigure(
+        var figure = new AskedFigure(
             kind ?? FigureKind.Camber,
             Amount(fields, "value", kind, diameter),
             Amount(fields, "limit", kind, diameter, mayBeNegative: false),
@@ -40,7 +40,7 @@ internal static class BookFigureJson
         return kind is null ? null : figure;
     }
 
-    public static void Write(Utf8JsonWriter json, BookFigure figure, LengthUnit units)
+    public static void Write(Utf8JsonWriter json, AskedFigure figure, LengthUnit units)
     {
         json.WriteStartObject();
         json.WriteString("figure", RoadWords.Figures.WordFor(figure.Kind));

@@ -10,7 +10,7 @@ namespace Plumbmark.Inspection.Road;
 /// <param name="Most">The most that is allowed; null when not told.</param>
 /// <param name="Source">Whose figure it is.</param>
 /// <param name="Note">Where it is from: a page, a habit; null when not told.</param>
-public sealed record BookFigure(
+public sealed record AskedFigure(
     FigureKind Kind,
     FigureAmount? Value,
     FigureAmount? Limit,
