@@ -165,7 +165,7 @@ public sealed class NetworkDesign
 
         var rows = new List<Row>();
         _rows.Add(observation, 0, rows);
-        return rows.Select(row => (Gradient(row, observation), sign * row.Sigma * row.Sigma));
+        return rows.Select(row => (Gradient(row, observation), sign * Math.Pow(DesignPriors.Within(row.Sigma), 2)));
     }
 
     private double[] Gradient(in Row row, Observation observation)

@@ -60,6 +60,21 @@ public class NetworkDesignLaws
         }
     }
 
+    /// <summary>A length to a millionth of a micrometre beside a sketch good to a decimetre: a ratio of weights of 1e22.</summary>
+    [Theory]
+    [InlineData(1e-12)]
+    [InlineData(1e-9)]
+    [InlineData(1e9)]
+    public void UncertaintyNobodyHas_StillHasADesign(double sigma)
+    {
+        var truth = Frames.Ladder(4, new Random(3));
+        List<Observation> readings = [.. Frames.PlanLengths(truth, sigma, 3), .. Frames.Heights(truth, 0.0008)];
+        var design = NetworkDesign.Of(new Network(Frames.Sketched(truth), readings));
+        Assert.All(Enumerable.Range(0, design.Count), i => Assert.InRange(design[i, i], 0, 1.01 * NetworkDesign.LooseSigmaMetres));
+        var without = design.Without(readings[0]).With(readings[0]);
+        Assert.All(Enumerable.Range(0, design.Count), i => Assert.Equal(design[i, i], without[i, i], 1e-6));
+    }
+
     [Fact]
     public void AimedDesign_ForetellsWhatTheDesignDoes_TakenAndGivenBack()
     {

@@ -30,6 +30,17 @@ public class ReliabilityTests
     }
 
     [Fact]
+    public void RepeatedDrop_MovesNoPointOfItsOwn_AndIsNoFault()
+    {
+        var truth = Frames.Ladder(5, new Random(3));
+        List<Observation> readings = [.. Frames.PlanLengths(truth, Sigma, 1.7), new DropShift("again", "C.L", 0.0009, -0.0003)];
+        var fit = Fit(new Network(Frames.Sketched(truth, dropSigma: 0.0005), readings));
+        Assert.NotNull(fit.Reading("again").MinimalDetectableMetres);
+        Assert.Null(fit.MostMoved("again"));
+        Assert.NotNull(fit.MostMoved(readings[0].Id));
+    }
+
+    [Fact]
     public void WellBracedFrame_HasNoTiedReadings()
     {
         var truth = Frames.Ladder(6, new Random(1));

@@ -31,7 +31,21 @@ internal sealed class PlanStart
     public NetworkDesign Design { get; }
 
     /// <summary>Like readings in the order in which they can be taken: a length is repeated only after its first.</summary>
-    public IReadOnlyList<Candidate[]> Groups { get; }
+    public IReadOnlyList<Candidate[]> Groups { get; private set; }
+
+    /// <summary>Leaves to be tried only so many, if there are more: those that lower the uncertainty of the whole frame most, whatever it is needed for.</summary>
+    /// <returns>How many are left out.</returns>
+    public int KeepThoseThatTellMost(int most)
+    {
+        var all = Groups;
+        if (all.Count > most)
+        {
+            var kept = all.OrderByDescending(g => Design.Effect(g[0].Observation).TraceReduction()).Take(most).ToHashSet();
+            Groups = [.. all.Where(kept.Contains)];
+        }
+
+        return all.Count - Groups.Count;
+    }
 
     /// <summary>What would be known if every reading were taken.</summary>
     public NetworkDesign DesignOfAll()

@@ -51,6 +51,10 @@ internal static class PlanWords
     public static string LeftAside(int aside, int planned) =>
         $"The plan is for {planned} points spread along the frame, suspension, springs and steering before others; the {aside} others are left aside: drop them too, and measure each to two or three planned points.";
 
+    /// <summary>That on a huge frame not every reading was weighed before one was proposed.</summary>
+    public static string NotTried(int left) =>
+        FormattableString.Invariant($"The frame is very large: {left:N0} other readings that tell less were not weighed.");
+
     /// <summary>A check or form in trade words.</summary>
     public static string Subject(string id)
     {
