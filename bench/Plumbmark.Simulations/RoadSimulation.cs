@@ -94,16 +94,37 @@ internal static class RoadSimulation
         output.WriteLine(
             $"\nLinear against {Trials} trials (JCGM 101:2008, clause 8, one significant digit), minutes of arc and millimetres"
         );
-        output.WriteLine("fault           figure                                      linear             tried         tolerance  agrees");
-        foreach (var fault in new[] { DemoRoad.Fault.BentMount, DemoRoad.Fault.WrongLever })
-        {
-            foreach (var t in RoadInspection.Of(DemoRoad.Car(fault), MeasuredPlaces.None, Trials).Trials)
+        output.WriteLine(
+            "fault           figure                                                      linear             tried         tolerance  agrees"
+        );
+        foreach (
+            var (fault, answer) in new (string, Func<RoadAnswer>)[]
             {
-                var scale = t.Kind is FigureKind.Wheelbase or FigureKind.WheelbaseSplit or FigureKind.FrontTrack or FigureKind.RearTrack
+                (
+                    "BentMount",
+                    () => RoadInspection.Of(DemoRoad.Car(DemoRoad.Fault.BentMount), MeasuredPlaces.None, Trials, withTurns: true)
+                ),
+                (
+                    "WrongLever",
+                    () => RoadInspection.Of(DemoRoad.Car(DemoRoad.Fault.WrongLever), MeasuredPlaces.None, Trials, withTurns: true)
+                ),
+                ("Shipped demo", () => RoadInspection.Of(DemoCar.File(), Trials, withTurns: true)),
+            }
+        )
+        {
+            foreach (var t in answer().Trials)
+            {
+                var scale = t.Kind
+                    is FigureKind.Wheelbase
+                        or FigureKind.WheelbaseSplit
+                        or FigureKind.FrontTrack
+                        or FigureKind.RearTrack
+                        or FigureKind.RearOffset
+                        or FigureKind.DogTrack
                     ? 1000
                     : 180 * 60 / Math.PI;
                 output.WriteLine(
-                    $"{fault, -16}{RoadNames.Of(t.Kind, t.Side), -38}{t.LinearLow * scale, 10:F2}{t.LinearHigh * scale, 10:F2}{t.TriedLow * scale, 10:F2}{t.TriedHigh * scale, 10:F2}{t.Tolerance * scale, 10:F2}  {(t.Agrees ? "yes" : "NO")}"
+                    $"{fault, -16}{RoadNames.Of(t.Kind, t.Side), -54}{t.LinearLow * scale, 10:F2}{t.LinearHigh * scale, 10:F2}{t.TriedLow * scale, 10:F2}{t.TriedHigh * scale, 10:F2}{t.Tolerance * scale, 10:F2}  {(t.Agrees ? "yes" : "NO")}"
                 );
             }
         }

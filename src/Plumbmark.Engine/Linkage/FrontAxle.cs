@@ -48,10 +48,21 @@ public sealed record FrontAxle(Corner Left, Corner Right, SteeringGear Gear)
     /// <param name="input">The input; not a number when the wheel cannot turn so far.</param>
     public Reach InputFor(double leftHeightMetres, double rightHeightMetres, double steerRadians, bool ofLeftWheel, out double input)
     {
+        // Only the wheel that is asked for is solved on the way: it is half the work, and the other one does not change the answer.
         double Miss(double at, out Reach reach)
         {
-            reach = Solve(leftHeightMetres, rightHeightMetres, at, out var left, out var right);
-            return (ofLeftWheel ? -WheelAngles.Of(left).ToeInRadians : WheelAngles.Of(right).ToeInRadians) - steerRadians;
+            var joints = Gear.At(at);
+            if (!joints.Reach.IsReached)
+            {
+                reach = joints.Reach;
+                return double.NaN;
+            }
+
+            CornerState state;
+            reach = ofLeftWheel
+                ? Left.Solve(leftHeightMetres, joints.Left, out state)
+                : Right.Solve(rightHeightMetres, joints.Right.Mirrored, out state);
+            return ((ofLeftWheel ? -1 : 1) * WheelAngles.Of(state).ToeInRadians) - steerRadians;
         }
 
         var (a, b) = (0.0, Gear is SteeringGear.Rack ? 1e-3 : 1e-2);

@@ -20,6 +20,22 @@ internal static class AdjusterAdvice
     {
         var solvers = new[] { Side.Left, Side.Right }.Select(side => (Side: side, Solver: new AdjusterSolver(model, side))).ToList();
         var solved = solvers.Where(s => s.Solver.HasWork).Select(s => (s.Side, s.Solver, Settings: s.Solver.Solve())).ToList();
+        // Aiming a drawing that is beyond the book at the book would call the car what the drawing is.
+        if (figures.Any(f => f.IsDrawingBeyondBook && (f.Kind is FigureKind.Camber or FigureKind.Castor)))
+        {
+            return
+            [
+                .. solved.Select(s => new SideSettings(
+                    s.Side,
+                    [],
+                    [],
+                    null,
+                    false,
+                    [$"On the {RoadNames.Of(s.Side)} no setting can be told while the drawing itself is beyond the book's limits."]
+                )),
+            ];
+        }
+
         return [.. solved.Select(s => Answer(s.Side, s.Solver, s.Settings, figures, OtherOf(solved, s.Side), display))];
     }
 
@@ -58,7 +74,7 @@ internal static class AdjusterAdvice
 
         // What is not known well enough to set says nothing about a fault either.
         var isOpen = verdicts.Contains(Verdict.CannotTellYet);
-        var signs = isOpen ? [] : TellTales(set, angles, other, display).ToList();
+        List<string> signs = [.. Fitted(set, display), .. isOpen ? [] : TellTales(set, angles, other, display)];
         return new(side, set, angles, restored, signs.Count > 0, [Headline(side, set, angles, restored, display), .. signs]);
     }
 
@@ -96,6 +112,13 @@ internal static class AdjusterAdvice
             null => $"On the {RoadNames.Of(side)}, nearest to the book: {how}. No limits are told, so whether that will do cannot be told.",
         };
     }
+
+    // What is on the car is a fact, whatever is still open.
+    private static IEnumerable<string> Fitted(List<AdjusterSetting> set, RoadDisplay display) =>
+        set.Where(s => s.Adjuster.Usual is { } usual && Math.Abs(s.FromMetres) > usual.Metres + SameMetres)
+            .Select(s =>
+                $"{RoadSentences.Capital(s.Adjuster.Id)} is set at {display.SignedLength(s.FromMetres)} now, beyond the usual {s.Adjuster.Usual!.Value.AsTyped}: a fault absorbed is still a fault; look for what is bent."
+            );
 
     private static IEnumerable<string> TellTales(
         List<AdjusterSetting> set,

@@ -7,7 +7,7 @@ namespace Plumbmark.Inspection.Road;
 /// </remarks>
 internal static class FigureBow
 {
-    /// <summary>The bow of each formula, in the unit of its figure; zero where it cannot be told, and for the outer wheel's turn, whose search for the inner turn takes ten times as long.</summary>
+    /// <summary>The bow of each formula, in the unit of its figure; zero where it cannot be told.</summary>
     public static double[] Of(RoadModel model, IReadOnlyList<FigureFormula> formulas, DeviationSpread spread)
     {
         var theta = new double[RoadParameters.Count];
@@ -30,7 +30,7 @@ internal static class FigureBow
 
     private static double[] Figures(RoadModel model, IReadOnlyList<FigureFormula> formulas, double[] theta)
     {
-        var basics = model.Kinematics.Basics(theta, withTurns: false);
+        var basics = model.Kinematics.Basics(theta);
         return [.. formulas.Select(f => f.Of(basics))];
     }
 }

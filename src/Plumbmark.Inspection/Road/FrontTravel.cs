@@ -31,6 +31,7 @@ internal sealed class FrontTravel
         var (corner, height) = (variation.Corner, variation.Drawn.WheelCentre.Z);
         var atRide = corner.Solve(height, corner.Frame.TrackRodInner, out var ride);
         var points = new List<CurvePoint>();
+        var beyond = new List<(double Travel, ReachLimit Limit)>();
         for (var step = 0; step <= CurveSteps && atRide.IsReached; step++)
         {
             var travel = -down + ((down + up) * step / CurveSteps);
@@ -41,8 +42,15 @@ internal sealed class FrontTravel
             }
             else
             {
-                _model.Remarks.Miss(BeyondReach(side, isDrawn, travel, reach));
+                beyond.Add((travel, reach.Limit));
             }
+        }
+
+        foreach (var way in beyond.GroupBy(b => b.Travel > 0))
+        {
+            // The nearest to ride height says it all.
+            var (travel, limit) = way.MinBy(b => Math.Abs(b.Travel));
+            _model.Remarks.Miss(BeyondReach(side, isDrawn, travel, limit));
         }
 
         return points;
@@ -164,10 +172,10 @@ internal sealed class FrontTravel
         );
     }
 
-    private string BeyondReach(Side side, bool isDrawn, double travel, Reach reach)
+    private string BeyondReach(Side side, bool isDrawn, double travel, ReachLimit limit)
     {
         var which = isDrawn ? "as drawn" : "as found";
         var way = travel > 0 ? "bump" : "rebound";
-        return $"{(side == Side.Left ? "Left" : "Right")}, {which}: {way} of {_display.LengthSize(travel)} is beyond reach; {FrontFit.PartOf(reach.Limit)}.";
+        return $"{(side == Side.Left ? "Left" : "Right")}, {which}: {way} is beyond reach from {_display.LengthSize(travel)} on; {FrontFit.PartOf(limit)}.";
     }
 }

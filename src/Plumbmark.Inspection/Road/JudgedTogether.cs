@@ -34,7 +34,8 @@ internal static class JudgedTogether
     private static bool LooksOut(Verdict? verdict, double? notBeyond) =>
         verdict == Verdict.CannotTellYet && notBeyond is { } p && RoadFigures.VerdictOf(p) == Verdict.Out;
 
-    private static double? NotBeyond(RoadFigure f) => RoadFigures.NotBeyond(f.Book?.LeastSi, f.Book?.MostSi, f.Mean, f.U);
+    private static double? NotBeyond(RoadFigure f) =>
+        f.ProbabilityWithin is null ? null : RoadFigures.NotBeyond(f.Book?.LeastSi, f.Book?.MostSi, f.Mean, f.U);
 
     private static double? NotBeyond(WheelResult w) => RoadFigures.NotBeyond(w.Book?.LeastSi, w.Book?.MostSi, w.Value, w.U);
 }

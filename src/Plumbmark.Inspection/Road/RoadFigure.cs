@@ -29,6 +29,9 @@ public sealed record RoadFigure(
     /// <summary>How far the mean over everything uncertain lies from <see cref="Value"/>, because the road from place to angle is bent; what slopes alone cannot show.</summary>
     public double Bow { get; init; }
 
+    /// <summary>Whether the drawing itself is beyond what the book asks: a slip in entering it, and then there is no verdict.</summary>
+    public bool IsDrawingBeyondBook { get; init; }
+
     // Finer than two seconds of arc, or a hundredth of a millimetre, nothing is shown.
     private const double LeastShown = 1e-5;
 

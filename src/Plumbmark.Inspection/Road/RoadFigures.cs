@@ -11,6 +11,9 @@ internal static class RoadFigures
     private const double LeastLength = 1e-6;
     private const double LeastSlope = 1e-6;
 
+    // Limits end at what is drawn as often as not: three seconds of arc or a hundredth of a millimetre beyond is rounding.
+    private const double LeastDrawn = 1.5e-5;
+
     /// <summary>The figures that the model can give.</summary>
     public static IReadOnlyList<RoadFigure> Of(RoadModel model)
     {
@@ -33,7 +36,8 @@ internal static class RoadFigures
                 var unmeasured = model.Deviations.AllowedVariance(slope);
                 var u = Math.Sqrt(model.Deviations.FoundVariance(slope) + unmeasured);
                 var book = BookFor(formula, model.Section.Book);
-                var within = Within(book, value + bow, u);
+                var isBeyond = IsBeyond(book, formula.Of(drawn));
+                var within = isBeyond ? null : Within(book, value + bow, u);
                 figures.Add(
                     new(
                         formula.Kind,
@@ -49,6 +53,7 @@ internal static class RoadFigures
                     )
                     {
                         Bow = bow,
+                        IsDrawingBeyondBook = isBeyond,
                     }
                 );
             }
@@ -56,6 +61,8 @@ internal static class RoadFigures
 
         return figures;
     }
+
+    private static bool IsBeyond(BookFigure? book, double drawn) => drawn < book?.LeastSi - LeastDrawn || drawn > book?.MostSi + LeastDrawn;
 
     // A live axle's own camber and track, say, depend on nothing that is measured: they are as drawn, and not worth a line.
     private static bool IsMoved(FigureFormula formula, double[] basics, double[][] slopes) =>

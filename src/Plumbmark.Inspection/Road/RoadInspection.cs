@@ -14,13 +14,15 @@ public static class RoadInspection
     /// <summary>What the frame, the parts and the readings at the wheels say. Never fails on a readable car: too little is an answer.</summary>
     /// <param name="car">The car.</param>
     /// <param name="trials">How many cars to try at random to check the uncertainties; 0 to leave that out.</param>
-    public static RoadAnswer Of(CarFile car, int trials = 0) => Of(car, PlacesOfFloor.Of(car), trials);
+    /// <param name="withTurns">Whether those trials try the outer wheel's turns too, which takes ten times as long.</param>
+    public static RoadAnswer Of(CarFile car, int trials = 0, bool withTurns = false) => Of(car, PlacesOfFloor.Of(car), trials, withTurns);
 
     /// <summary>The same with what was measured of the frame told.</summary>
     /// <param name="car">The car.</param>
     /// <param name="measured">What the Floor found of the frame's points.</param>
     /// <param name="trials">How many cars to try; 0 for none.</param>
-    public static RoadAnswer Of(CarFile car, MeasuredPlaces measured, int trials = 0)
+    /// <param name="withTurns">Whether those trials try the outer wheel's turns too.</param>
+    public static RoadAnswer Of(CarFile car, MeasuredPlaces measured, int trials = 0, bool withTurns = false)
     {
         ArgumentNullException.ThrowIfNull(car);
         ArgumentNullException.ThrowIfNull(measured);
@@ -30,6 +32,11 @@ public static class RoadInspection
         RearFit.Remark(model);
         var (wheelsAlone, wheelRemarks) = WheelCheck.Of(model.Section, display);
         var (figures, wheels) = JudgedTogether.Of(RoadFigures.Of(model), wheelsAlone);
+        foreach (var figure in figures.Where(f => f.IsDrawingBeyondBook))
+        {
+            model.Remarks.Miss(RoadSentences.DrawnBeyond(figure, display));
+        }
+
         var travel = FrontTravel.Of(model, display);
         Side[] sides = [Side.Left, Side.Right];
         var drawnCurves = sides.ToDictionary(s => s, s => travel?.Curve(s, isDrawn: true) ?? []);
@@ -53,7 +60,7 @@ public static class RoadInspection
             RearSketch = RearSketchOf(model),
             Wheels = wheels,
             WheelRemarks = wheelRemarks,
-            Trials = trials > 1 ? RoadTrial.Of(model, figures, trials, Seed) : [],
+            Trials = trials > 1 ? RoadTrial.Of(model, figures, trials, withTurns, Seed) : [],
             Unmeasured = unmeasured,
             Missing = model.Remarks.Missing,
             Assumed = model.Remarks.Assumed,

@@ -27,6 +27,7 @@ internal static class RoadSentences
             .Select(w => Reason(w, display));
         List<string> why =
         [
+            .. figures.Where(f => f.IsDrawingBeyondBook).Select(f => DrawnBeyond(f, display)).Distinct(),
             .. outFigures,
             .. outWheels,
             .. settings.SelectMany(s => s.Sentences),
@@ -34,6 +35,7 @@ internal static class RoadSentences
             .. openWheels,
             .. model.Remarks.Missing,
         ];
+        why = [.. why.Distinct()];
         return (Headline(verdict, figures, wheels, settings, model), [.. why.Take(ReasonsKept)]);
     }
 
@@ -52,6 +54,7 @@ internal static class RoadSentences
             Verdict.True => $"True: all {asked} angles and lengths that have limits are within them.",
             _ when asked == 0 && figures.Count == 0 && wheels.Count == 0 =>
                 "Can't tell yet: the suspension is not drawn and no wheel is read.",
+            _ when figures.Any(f => f.IsDrawingBeyondBook) => "Can't tell yet: the drawing itself is beyond the book's limits.",
             _ when asked == 0 => "Can't tell yet: no limits are told, so there are figures but no verdict.",
             _ when model.Remarks.Missing.Count > 0 => "Can't tell yet: something is still missing.",
             _ => "Can't tell yet: what is measured so far does not settle every angle.",
@@ -79,8 +82,11 @@ internal static class RoadSentences
             .Distinct()
             .ToList();
         var nothing = fixedOnes.Count > 0 ? $" Nothing here adjusts {string.Join(" or ", fixedOnes)}." : "";
+        // The settings are worked out from frame and parts: they say nothing of what only the wheels read.
+        var isInFrameOrParts = figures.Any(f => f.Verdict == Verdict.Out);
         var cure =
-            settings.Any(s => s.IsRestored == false) ? " The adjusters cannot cure it."
+            !isInFrameOrParts ? ""
+            : settings.Any(s => s.IsRestored == false) ? " The adjusters cannot cure it."
             : fixedOnes.Count > 0 ? ""
             : settings.Any(s => s.IsFaultAbsorbed) ? " The adjusters could hide it; the fault would stay."
             : settings.Count > 0 && settings.All(s => s.IsRestored == true) ? " The adjusters can take it up."
@@ -98,6 +104,10 @@ internal static class RoadSentences
             $"{Capital(RoadNames.Of(figure.Kind, figure.Side))} would be {display.Said(figure.Kind, figure.Value)}, {GiveOrTake(figure, display)}";
         return $"{give}; {Asked(figure.Book, figure.Kind, display)}.{AmongAll(JudgedTogether.LooksOut(figure))}{From(figure, display)}";
     }
+
+    /// <summary>That a drawing is beyond its own book: more likely a slip in entering it than a car.</summary>
+    public static string DrawnBeyond(RoadFigure figure, RoadDisplay display) =>
+        $"The drawing itself gives {RoadNames.Of(figure.Kind)} {display.Said(figure.Kind, figure.Drawn)}, and {Asked(figure.Book, figure.Kind, display)}: check the places and angles entered. Until then there is no verdict on it.";
 
     /// <summary>A result of the wheel check in one sentence.</summary>
     public static string Reason(WheelResult result, RoadDisplay display)

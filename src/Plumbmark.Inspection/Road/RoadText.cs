@@ -19,6 +19,7 @@ public static class RoadText
         text.AppendLine(answer.Headline);
         Section(text, "Why", answer.Why);
         Section(text, "As frame and parts would give it", [.. answer.Figures.Select(f => Line(f, display))]);
+        RoadTravelText.Add(answer, display, (title, lines) => Section(text, title, lines));
         Section(text, "Read at the wheels", [.. answer.Wheels.Select(w => Line(w, display)), .. answer.WheelRemarks]);
         Section(text, "Would sharpen it most", [.. answer.Unmeasured.Select(u => Line(u, display))]);
         Section(text, "Linear and by trial", [.. answer.Trials.Select(t => Line(t, display))]);

@@ -2,7 +2,7 @@ using Plumbmark.Engine.Uncertainty;
 
 namespace Plumbmark.Inspection.Road;
 
-/// <summary>Checks the figures' means and linear uncertainties by Monte Carlo (JCGM 101:2008, clauses 7 and 8). The outer wheel's turn is left out: it takes ten times as long and is as smooth as the rest.</summary>
+/// <summary>Checks the figures' means and linear uncertainties by Monte Carlo (JCGM 101:2008, clauses 7 and 8).</summary>
 internal static class RoadTrial
 {
     private const double Coverage = 0.95;
@@ -12,10 +12,11 @@ internal static class RoadTrial
     /// <param name="model">The model.</param>
     /// <param name="figures">Its figures.</param>
     /// <param name="trials">How many cars are drawn; a hundred thousand settle one digit of u.</param>
+    /// <param name="withTurns">Whether the outer wheel's turns are tried too: each trial then searches the steering for two turns, which takes ten times as long.</param>
     /// <param name="seed">Names the random numbers.</param>
-    public static IReadOnlyList<TrialCheck> Of(RoadModel model, IReadOnlyList<RoadFigure> figures, int trials, ulong seed)
+    public static IReadOnlyList<TrialCheck> Of(RoadModel model, IReadOnlyList<RoadFigure> figures, int trials, bool withTurns, ulong seed)
     {
-        var tried = figures.Where(f => f.Kind != FigureKind.ToeOutOnTurns && !f.IsAsDrawn && f.U > 0).ToList();
+        var tried = figures.Where(f => (withTurns || f.Kind != FigureKind.ToeOutOnTurns) && !f.IsAsDrawn && f.U > 0).ToList();
         if (tried.Count == 0)
         {
             return [];
@@ -28,7 +29,7 @@ internal static class RoadTrial
             (draw, results) =>
             {
                 spread.Draw(draw, theta);
-                model.Kinematics.AddBasics(theta, withTurns: false, basics);
+                model.Kinematics.AddBasics(theta, withTurns, basics);
                 for (var i = 0; i < formulas.Count; i++)
                 {
                     results[i] = formulas[i].Of(basics);

@@ -22,7 +22,7 @@ internal sealed partial class WheelCheck
                 ));
             if (HalfTurns.Of([.. plumb, .. level]) is { } camber)
             {
-                var (lean, u) = LeanOf(wheel);
+                var (lean, u, remark) = LeanOf(wheel);
                 var kind = wheel is WheelPlace.FrontLeft or WheelPlace.FrontRight ? FigureKind.Camber : FigureKind.RearCamber;
                 Add(
                     kind,
@@ -32,12 +32,13 @@ internal sealed partial class WheelCheck
                     camber.Value + lean,
                     Math.Sqrt((camber.U * camber.U) + (u * u)),
                     camber.Readings,
-                    RunOut(camber)
+                    [.. RunOut(camber), .. remark]
                 );
             }
         }
 
-        AddSplit(FigureKind.Camber, FigureKind.CamberSplit);
+        // A lean of the floor makes one camber larger and the other smaller: it counts twice in their difference.
+        AddSplit(FigureKind.Camber, FigureKind.CamberSplit, LeanOf(WheelPlace.FrontLeft).U);
     }
 
     private static HalfTurns.One OfPlumbLine(WheelReading.PlumbLine r)
@@ -48,7 +49,7 @@ internal sealed partial class WheelCheck
     }
 
     // A pad that stands higher leans the whole axle toward the other side: that wheel reads less camber than it has, the other more.
-    private (double Lean, double U) LeanOf(WheelPlace wheel)
+    private (double Lean, double U, IReadOnlyList<string> Remark) LeanOf(WheelPlace wheel)
     {
         var isFront = wheel is WheelPlace.FrontLeft or WheelPlace.FrontRight;
         var (left, right) = isFront ? (WheelPlace.FrontLeft, WheelPlace.FrontRight) : (WheelPlace.RearLeft, WheelPlace.RearRight);
@@ -58,19 +59,28 @@ internal sealed partial class WheelCheck
             Remark(
                 "The pads under the wheels were not levelled or not read: a floor that falls leans every camber alike, one side up, the other down."
             );
-            return (0, 0);
+            return Unknown(WheelCheckNumbers.FloorLeanRadians, "The pads were not read");
         }
 
         if (TrackOf(isFront) is not { } track)
         {
             Remark("The pads were read, but the track is not told, so camber cannot be corrected for them.");
-            return (0, 0);
+            var most = Math.Abs(l.Value.Metres - r.Value.Metres) / WheelCheckNumbers.LeastTrackMetres;
+            return Unknown(Math.Max(most, WheelCheckNumbers.FloorLeanRadians), "The track is not told");
         }
 
         var lean = Math.Atan2(l.Value.Metres - r.Value.Metres, track);
         var u = Math.Sqrt(Math.Pow(WheelCheckNumbers.Gap(l), 2) + Math.Pow(WheelCheckNumbers.Gap(r), 2)) / track;
-        return (wheel == left ? lean : -lean, u);
+        return (wheel == left ? lean : -lean, u, []);
     }
+
+    // Not corrected, but the ± says so.
+    private static (double, double, IReadOnlyList<string>) Unknown(double u, string why) =>
+        (
+            0,
+            u,
+            [$"{why}: ±{RoadDisplay.Size(2 * u)} of it is for the lean of the floor, which nobody measured (common practice, no source)."]
+        );
 
     private double? TrackOf(bool isFront) =>
         BookLength(isFront ? FigureKind.FrontTrack : FigureKind.RearTrack)

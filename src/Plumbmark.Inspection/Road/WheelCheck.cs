@@ -72,14 +72,16 @@ internal sealed partial class WheelCheck
         }
     }
 
-    private void AddSplit(FigureKind kind, FigureKind split)
+    // What both sides share with opposite sign, of standard uncertainty v, is in u² of each once and in their difference as (2 v)².
+    private void AddSplit(FigureKind kind, FigureKind split, double oppositeU = 0)
     {
         bool IsLeft(WheelResult r) => r.Wheel == WheelPlace.FrontLeft || (r.Wheel is null && r.Side == Side.Left);
         bool IsRight(WheelResult r) => r.Wheel == WheelPlace.FrontRight || (r.Wheel is null && r.Side == Side.Right);
         var own = _results.Where(r => r.Kind == kind).ToList();
         if (own.FirstOrDefault(IsLeft) is { } l && own.FirstOrDefault(IsRight) is { } r)
         {
-            Add(split, null, null, null, l.Value - r.Value, Math.Sqrt(Square(l.U) + Square(r.U)), [.. l.Readings, .. r.Readings], []);
+            var u = Math.Sqrt(Square(l.U) + Square(r.U) + (2 * Square(oppositeU)));
+            Add(split, null, null, null, l.Value - r.Value, u, [.. l.Readings, .. r.Readings], []);
         }
     }
 

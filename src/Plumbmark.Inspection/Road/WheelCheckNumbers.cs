@@ -18,6 +18,14 @@ internal static class WheelCheckNumbers
     /// <summary>The half difference that a rim's run-out leaves between its edges when it was not rolled half a turn, metres.</summary>
     public const double RunOutMetres = 0.5e-3;
 
+    /// <summary>
+    /// How far the floor between two wheels may lean when the pads were not read, radians: a floor laid to drain falls up to 1 in 60, and nobody knows which way (rectangular, so over the root of three).
+    /// </summary>
+    public const double FloorLeanRadians = 1.0 / 60 / 1.7320508075688772;
+
+    /// <summary>A car's track is seldom less, metres: so much may a read pad count for where the track is not told.</summary>
+    public const double LeastTrackMetres = 1;
+
     /// <summary>A usual rim, for a level held against it when its span is not told, metres.</summary>
     public const double RimMetres = 0.38;
 

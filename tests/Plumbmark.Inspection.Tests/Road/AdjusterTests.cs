@@ -85,6 +85,28 @@ public class AdjusterTests
         Assert.True(Math.Abs(camber.Value - camber.Drawn) < 0.1 * Math.PI / 180);
     }
 
+    [Fact]
+    public void UnusualShimsThatAreFitted_AreAFact_WhileEveryAngleIsOpen()
+    {
+        // Nothing is measured, so nothing can be told of settings; the pack of a quarter inch on the car is there all the same.
+        var car = DemoRoad.Car(DemoRoad.Fault.None);
+        var adjusters = car.Road!.Adjusters.Select(a =>
+            a is { Kind: AdjusterKind.Shims, Side: Side.Left } ? a with { Fitted = Inch(0.25m), Usual = Inch(0.125m) } : a
+        );
+        var road = car.Road with { Parts = [], Adjusters = [.. adjusters] };
+        var settings = RoadInspection.Of(car with { Road = road }, MeasuredPlaces.None).Settings;
+        var left = settings.Single(s => s.Side == Side.Left);
+        Assert.Null(left.IsRestored);
+        Assert.Contains(
+            left.Sentences,
+            s =>
+                s.Contains("is set at +0.25 in now, beyond the usual", StringComparison.Ordinal)
+                && s.Contains("a fault absorbed", StringComparison.Ordinal)
+        );
+        Assert.True(left.IsFaultAbsorbed);
+        Assert.False(settings.Single(s => s.Side == Side.Right).IsFaultAbsorbed);
+    }
+
     private static PartDeviation[] UpperInboard(decimal inches) =>
         [
             new("k", CornerPart.UpperFront, Side.Left, [new(PartQuantity.Out, Inch(-inches), null)], Inch(0.006m)),

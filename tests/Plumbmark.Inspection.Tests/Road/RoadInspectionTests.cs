@@ -79,9 +79,12 @@ public class RoadInspectionTests
     {
         // Nobody has measured the demo's track rods: within 3 mm the wheels stand anywhere in 2.8 degrees of toe, and a wheel centre that swings about its king-pin comes inward either way.
         // Slopes cannot show that: the front track's mean lies a tenth of u below its value, and without the bow both ends miss the trials by more than the clause allows.
-        var answer = RoadInspection.Of(DemoCar.File(), trials: 20_000);
+        var answer = RoadInspection.Of(DemoCar.File(), trials: 20_000, withTurns: true);
         Assert.NotEmpty(answer.Trials);
         Assert.All(answer.Trials, t => Assert.True(t.Agrees, t.ToString()));
+        // The outer wheel's turn, the least linear of all, is tried too, and its bow is counted.
+        Assert.Equal(2, answer.Trials.Count(t => t.Kind == FigureKind.ToeOutOnTurns));
+        Assert.All(answer.Figures.Where(f => f.Kind == FigureKind.ToeOutOnTurns), f => Assert.NotEqual(0, f.Bow));
         var track = answer.Figures.Single(f => f.Kind == FigureKind.FrontTrack);
         var tried = answer.Trials.Single(t => t.Kind == FigureKind.FrontTrack);
         Assert.InRange(track.Bow, -0.1e-3, -0.05e-3);
@@ -347,11 +350,10 @@ public class RoadInspectionTests
         var car = DemoRoad.Car(DemoRoad.Fault.None);
         var road = car.Road! with { Front = car.Road!.Front! with { Bump = Inch(14) } };
         var answer = RoadInspection.Of(car with { Road = road }, MeasuredPlaces.None);
-        Assert.Contains(
-            answer.Missing,
-            m =>
-                m.Contains("is beyond reach", StringComparison.Ordinal) && m.StartsWith("Left, as drawn: bump of", StringComparison.Ordinal)
-        );
+        // One sentence a curve, not one a step.
+        var said = answer.Missing.Where(m => m.Contains("is beyond reach from", StringComparison.Ordinal)).ToList();
+        Assert.Equal(4, said.Count);
+        Assert.Single(said, m => m.StartsWith("Left, as drawn: bump is beyond reach from ", StringComparison.Ordinal));
         Assert.NotEmpty(answer.FoundCurves[Side.Left]);
         Assert.NotEqual(Verdict.True, answer.Verdict);
     }
@@ -398,6 +400,75 @@ public class RoadInspectionTests
             answer.Assumed,
             a => a.StartsWith("The left lower arm's pivots are 0.20 in further apart", StringComparison.Ordinal)
         );
+    }
+
+    [Fact]
+    public void OnlyTheWheelsOut_SaysNothingOfACureWorkedOutFromTheFrame()
+    {
+        // Frame and parts are as drawn, and nothing needs setting; the left wheel leans three degrees all the same.
+        var car = DemoRoad.Car(DemoRoad.Fault.None);
+        WheelReading[] wheels =
+        [
+            new WheelReading.Level("l", WheelPlace.FrontLeft, Angle.FromDegrees(3.5m)),
+            new WheelReading.Level("m", WheelPlace.FrontLeft, Angle.FromDegrees(3.5m)) { HalfTurn = true },
+        ];
+        var answer = RoadInspection.Of(car with { Road = car.Road! with { Wheels = wheels } }, MeasuredPlaces.None);
+        Assert.All(answer.Settings, s => Assert.True(s.IsRestored));
+        Assert.Equal("Out: front left camber.", answer.Headline);
+    }
+
+    [Fact]
+    public void ASlipInTheDrawing_IsNotCalledDamage()
+    {
+        // 68.625 typed for the upper joint's 86.625: castor as drawn is then sixty degrees, and no car is out for that.
+        var car = DemoRoad.Car(DemoRoad.Fault.None);
+        var joint = car.Road!.Front!.UpperJoint!;
+        Assert.Equal(86.625, joint.X!.Value.Inches, 1e-9);
+        var front = car.Road.Front with { UpperJoint = joint with { X = Inch(68.625m) } };
+        var answer = RoadInspection.Of(car with { Road = car.Road with { Front = front } }, MeasuredPlaces.None);
+        Assert.All(
+            answer.Figures.Where(f => f.Kind == FigureKind.Castor),
+            f => Assert.Equal((true, null, null), (f.IsDrawingBeyondBook, f.Verdict, f.ProbabilityWithin))
+        );
+        Assert.Contains(
+            answer.Missing,
+            m =>
+                m.StartsWith("The drawing itself gives castor +", StringComparison.Ordinal)
+                && m.Contains("check the places", StringComparison.Ordinal)
+        );
+        Assert.DoesNotContain("castor", answer.Headline, StringComparison.Ordinal);
+        Assert.DoesNotContain("cannot cure", answer.Headline, StringComparison.Ordinal);
+        Assert.All(answer.Settings, s => Assert.Contains("no setting can be told", Assert.Single(s.Sentences), StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Text_TellsTheRoadTheTurnsAndTheTravel()
+    {
+        var car = DemoRoad.Car(DemoRoad.Fault.BentMount);
+        var answer = RoadInspection.Of(car, MeasuredPlaces.None);
+        var display = RoadDisplay.Of(car);
+        var lines = RoadText.Of(answer, display).Split('\n');
+        var ground = answer.Ground.Single(g => g.Side == Side.Right);
+        Assert.Contains(
+            lines,
+            l =>
+                l.StartsWith($"  right: scrub radius {display.SignedLength(ground.ScrubRadius)} (drawn", StringComparison.Ordinal)
+                && l.Contains($"trail {display.SignedLength(ground.Trail)} (drawn", StringComparison.Ordinal)
+                && l.Contains($"roll centre {display.SignedLength(ground.RollCentre)} (drawn", StringComparison.Ordinal)
+        );
+        var turn = answer.Turns.Single(t => Math.Abs(t.Inner - RoadKinematics.InnerTurnRadians) < 1e-9);
+        Assert.Contains(
+            $"  inner wheel 20°00': outer wheel {RoadDisplay.Size(turn.ToTheLeft!.OuterTurn)} to the left",
+            string.Join('\n', lines),
+            StringComparison.Ordinal
+        );
+        // Nine heights a side under a line of titles.
+        var table = Array.FindIndex(lines, l => l.StartsWith("Right front wheel through its travel", StringComparison.Ordinal));
+        var full = answer.FoundCurves[Side.Right][^1];
+        Assert.Contains("roll centre", lines[table + 1], StringComparison.Ordinal);
+        Assert.Contains(display.SignedLength(full.TravelMetres), lines[table + 10], StringComparison.Ordinal);
+        Assert.Contains(RoadDisplay.Signed(full.ToeIn), lines[table + 10], StringComparison.Ordinal);
+        Assert.Equal("", lines[table + 11]);
     }
 
     [Fact]

@@ -37,10 +37,17 @@ public class WheelCheckTests
             new WheelReading.PlumbLine("a", WheelPlace.FrontLeft, Mm(50), Mm(56.3), Mm(380)),
             new WheelReading.PlumbLine("b", WheelPlace.FrontLeft, Mm(50), Mm(50.3), Mm(380)) { HalfTurn = true },
         ];
-        var camber = Wheel(Check(readings), FigureKind.Camber, WheelPlace.FrontLeft);
+        // On pads that were read, so that the floor's own lean is not in it.
+        WheelReading[] pads =
+        [
+            new WheelReading.Pad("pl", WheelPlace.FrontLeft, Mm(0)),
+            new WheelReading.Pad("pr", WheelPlace.FrontRight, Mm(0)),
+        ];
+        var track = new BookFigure(FigureKind.FrontTrack, new FigureAmount.OfLength(Mm(1400)), null, null, null, LimitSource.Factory, null);
+        var camber = Wheel(Check([.. pads, .. readings], track), FigureKind.Camber, WheelPlace.FrontLeft);
         Assert.Equal(Math.Asin(3.3 / 380) / Degree, camber.Value / Degree, 1e-3);
         Assert.Contains(camber.Remarks, r => r.Contains("is taken out by the half turn", StringComparison.Ordinal));
-        var once = Wheel(Check(readings[..1]), FigureKind.Camber, WheelPlace.FrontLeft);
+        var once = Wheel(Check([.. pads, .. readings[..1]], track), FigureKind.Camber, WheelPlace.FrontLeft);
         Assert.True(once.U > 1.5 * camber.U);
         Assert.Contains(once.Remarks, r => r.StartsWith("Read in one position only", StringComparison.Ordinal));
     }
@@ -68,6 +75,71 @@ public class WheelCheckTests
         var results = Check(readings, track);
         Assert.Equal(0.1 + 0.4092, Wheel(results, FigureKind.Camber, WheelPlace.FrontLeft).Value / Degree, 1e-3);
         Assert.Equal(0.9 - 0.4092, Wheel(results, FigureKind.Camber, WheelPlace.FrontRight).Value / Degree, 1e-3);
+    }
+
+    [Fact]
+    public void GoodCar_OnAFloorThatFallsADegree_IsNotCalledOut()
+    {
+        // Camber 0°30' on both wheels, allowed 0° to 1°; the floor leans the car by a degree to the right, and nobody read the pads.
+        WheelReading[] readings =
+        [
+            new WheelReading.Level("l", WheelPlace.FrontLeft, Angle.FromDegrees(-0.5m)),
+            new WheelReading.Level("l2", WheelPlace.FrontLeft, Angle.FromDegrees(-0.5m)) { HalfTurn = true },
+            new WheelReading.Level("r", WheelPlace.FrontRight, Angle.FromDegrees(1.5m)),
+            new WheelReading.Level("r2", WheelPlace.FrontRight, Angle.FromDegrees(1.5m)) { HalfTurn = true },
+        ];
+        static FigureAmount.OfAngle Degrees(decimal degrees) => new(Angle.FromDegrees(degrees));
+        var book = new BookFigure(FigureKind.Camber, null, null, Degrees(0), Degrees(1), LimitSource.Factory, null);
+        var split = new BookFigure(FigureKind.CamberSplit, null, Degrees(0.5m), null, null, LimitSource.Factory, null);
+        var results = Check(readings, book, split);
+        Assert.All(results, r => Assert.Equal(Verdict.CannotTellYet, r.Verdict));
+        var left = Wheel(results, FigureKind.Camber, WheelPlace.FrontLeft);
+        // Two readings good to 0.1 degrees, and a floor that may fall 1 in 60 either way.
+        Assert.Equal(Math.Sqrt((0.1 * 0.1 / 2) + Math.Pow(1.0 / 60 / Math.Sqrt(3) / Degree, 2)), left.U / Degree, 1e-3);
+        Assert.Contains(left.Remarks, r => r.StartsWith("The pads were not read: ±1°06' of it", StringComparison.Ordinal));
+        // The lean makes one larger and the other smaller, so it is in their difference twice.
+        var own = Math.Sqrt(2 * 0.1 * 0.1 / 2);
+        var lean = 2 / 60.0 / Math.Sqrt(3) / Degree;
+        Assert.Equal(Math.Sqrt((own * own) + (lean * lean)), results.Single(r => r.Kind == FigureKind.CamberSplit).U / Degree, 1e-3);
+    }
+
+    [Fact]
+    public void PadsReadWithoutATrack_AreNotCorrected_ButCountInFull()
+    {
+        WheelReading[] readings =
+        [
+            new WheelReading.Level("l", WheelPlace.FrontLeft, Angle.FromDegrees(0.5m)),
+            new WheelReading.Pad("pl", WheelPlace.FrontLeft, Mm(40)),
+            new WheelReading.Pad("pr", WheelPlace.FrontRight, Mm(0)),
+        ];
+        var camber = Wheel(Check(readings), FigureKind.Camber, WheelPlace.FrontLeft);
+        Assert.Equal(0.5, camber.Value / Degree, 1e-6);
+        Assert.True(camber.U >= 0.040);
+        Assert.Contains(camber.Remarks, r => r.StartsWith("The track is not told", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void SplitOfReadPads_CarriesTheirLeanTwice()
+    {
+        WheelReading[] readings =
+        [
+            new WheelReading.Level("l", WheelPlace.FrontLeft, Angle.FromDegrees(0.1m)),
+            new WheelReading.Level("r", WheelPlace.FrontRight, Angle.FromDegrees(0.9m)),
+            new WheelReading.Pad("pl", WheelPlace.FrontLeft, Mm(10)) { Sigma = Mm(5) },
+            new WheelReading.Pad("pr", WheelPlace.FrontRight, Mm(0)) { Sigma = Mm(5) },
+        ];
+        var track = new BookFigure(FigureKind.FrontTrack, new FigureAmount.OfLength(Mm(1400)), null, null, null, LimitSource.Factory, null);
+        var results = Check(readings, track);
+        var (left, right) = (
+            Wheel(results, FigureKind.Camber, WheelPlace.FrontLeft).U,
+            Wheel(results, FigureKind.Camber, WheelPlace.FrontRight).U
+        );
+        var lean = 5 * Math.Sqrt(2) / 1400;
+        var own =
+            Math.Sqrt((left * left) - (lean * lean)) is var l && Math.Sqrt((right * right) - (lean * lean)) is var r
+                ? (l * l) + (r * r)
+                : 0;
+        Assert.Equal(Math.Sqrt(own + (4 * lean * lean)), results.Single(x => x.Kind == FigureKind.CamberSplit).U, 1e-9);
     }
 
     [Fact]
