@@ -62,7 +62,8 @@ internal static class RoadFigures
         return figures;
     }
 
-    private static bool IsBeyond(BookFigure? book, double drawn) => drawn < book?.LeastSi - LeastDrawn || drawn > book?.MostSi + LeastDrawn;
+    private static bool IsBeyond(AskedFigure? book, double drawn) =>
+        drawn < book?.LeastSi - LeastDrawn || drawn > book?.MostSi + LeastDrawn;
 
     // A live axle's own camber and track, say, depend on nothing that is measured: they are as drawn, and not worth a line.
     private static bool IsMoved(FigureFormula formula, double[] basics, double[][] slopes) =>

@@ -43,7 +43,15 @@ public class WheelCheckTests
             new WheelReading.Pad("pl", WheelPlace.FrontLeft, Mm(0)),
             new WheelReading.Pad("pr", WheelPlace.FrontRight, Mm(0)),
         ];
-        var track = new BookFigure(FigureKind.FrontTrack, new FigureAmount.OfLength(Mm(1400)), null, null, null, LimitSource.Factory, null);
+        var track = new AskedFigure(
+            FigureKind.FrontTrack,
+            new FigureAmount.OfLength(Mm(1400)),
+            null,
+            null,
+            null,
+            LimitSource.Factory,
+            null
+        );
         var camber = Wheel(Check([.. pads, .. readings], track), FigureKind.Camber, WheelPlace.FrontLeft);
         Assert.Equal(Math.Asin(3.3 / 380) / Degree, camber.Value / Degree, 1e-3);
         Assert.Contains(camber.Remarks, r => r.Contains("is taken out by the half turn", StringComparison.Ordinal));
@@ -89,8 +97,8 @@ public class WheelCheckTests
             new WheelReading.Level("r2", WheelPlace.FrontRight, Angle.FromDegrees(1.5m)) { HalfTurn = true },
         ];
         static FigureAmount.OfAngle Degrees(decimal degrees) => new(Angle.FromDegrees(degrees));
-        var book = new BookFigure(FigureKind.Camber, null, null, Degrees(0), Degrees(1), LimitSource.Factory, null);
-        var split = new BookFigure(FigureKind.CamberSplit, null, Degrees(0.5m), null, null, LimitSource.Factory, null);
+        var book = new AskedFigure(FigureKind.Camber, null, null, Degrees(0), Degrees(1), LimitSource.Factory, null);
+        var split = new AskedFigure(FigureKind.CamberSplit, null, Degrees(0.5m), null, null, LimitSource.Factory, null);
         var results = Check(readings, book, split);
         Assert.All(results, r => Assert.Equal(Verdict.CannotTellYet, r.Verdict));
         var left = Wheel(results, FigureKind.Camber, WheelPlace.FrontLeft);
@@ -128,7 +136,15 @@ public class WheelCheckTests
             new WheelReading.Pad("pl", WheelPlace.FrontLeft, Mm(10)) { Sigma = Mm(5) },
             new WheelReading.Pad("pr", WheelPlace.FrontRight, Mm(0)) { Sigma = Mm(5) },
         ];
-        var track = new BookFigure(FigureKind.FrontTrack, new FigureAmount.OfLength(Mm(1400)), null, null, null, LimitSource.Factory, null);
+        var track = new AskedFigure(
+            FigureKind.FrontTrack,
+            new FigureAmount.OfLength(Mm(1400)),
+            null,
+            null,
+            null,
+            LimitSource.Factory,
+            null
+        );
         var results = Check(readings, track);
         var (left, right) = (
             Wheel(results, FigureKind.Camber, WheelPlace.FrontLeft).U,

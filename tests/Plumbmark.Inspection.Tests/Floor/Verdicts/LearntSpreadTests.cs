@@ -59,7 +59,10 @@ public sealed class LearntSpreadTests
         Assert.All(spreads, s => Assert.Null(s.Repeats));
 
         // Read again within its sixteenth: that is the tape.
-        var close = slip with { Value = first.Value + Engine.Lengths.Length.FromFraction(0, 1, 16, Engine.Lengths.LengthUnit.Inch) };
+        var close = slip with
+        {
+            Value = first.Value + Engine.Lengths.Length.FromFraction(0, 1, 16, Engine.Lengths.LengthUnit.Inch),
+        };
         Assert.Contains(FrameNetwork.Of(s_demo with { Readings = [.. s_demo.Readings, close] }).Spreads, s => s.Repeats is not null);
     }
 }
