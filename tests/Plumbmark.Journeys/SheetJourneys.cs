@@ -142,7 +142,11 @@ public sealed class SheetJourneys(Browser browser)
             var (code, _, remarks) = await AppProcess.Run(folder, [.. writer, "-o", path]);
             Assert.True(code == 0, $"{string.Join(' ', writer)}: {remarks}");
             var text = Readable(await File.ReadAllBytesAsync(path));
-            Assert.All(telltales, t => Assert.DoesNotContain(t, text, StringComparison.OrdinalIgnoreCase));
+            // A folder such as /root is spelt as it is; a PDF's own trailer says /Root.
+            Assert.All(
+                telltales,
+                t => Assert.DoesNotContain(t, text, t.Contains('/') ? StringComparison.Ordinal : StringComparison.OrdinalIgnoreCase)
+            );
         }
 
         Directory.Delete(folder, recursive: true);
