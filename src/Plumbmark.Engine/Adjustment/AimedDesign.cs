@@ -74,12 +74,14 @@ public sealed class AimedDesign
     public void GiveBack(int candidate) => Step(_candidates[candidate], -1);
 
     /// <summary>What must be kept to come back to this moment with <see cref="Restore"/>.</summary>
-    public object Keep() => new Moment((double[])_q.Clone(), _g, [.. _h.Select(h => (double[])h.Clone())]);
+    public Moment Keep() => new Moment((double[])_q.Clone(), _g, [.. _h.Select(h => (double[])h.Clone())]);
 
     /// <summary>Comes back to a moment kept; once for each.</summary>
-    /// <exception cref="ArgumentException">It is no moment kept by a design.</exception>
-    public void Restore(object moment) =>
-        (_q, _g, _h) = moment is Moment m ? (m.Q, m.G, m.H) : throw new ArgumentException("Not a moment of a design.", nameof(moment));
+    public void Restore(Moment moment)
+    {
+        ArgumentNullException.ThrowIfNull(moment);
+        (_q, _g, _h) = (moment.Q, moment.G, moment.H);
+    }
 
     private void Falls(Equation[] equations, int sign, Span<double> falls)
     {
@@ -147,7 +149,17 @@ public sealed class AimedDesign
         return result;
     }
 
-    private sealed record Moment(double[] Q, double[][] G, double[][] H);
+    /// <summary>All that a design holds at a moment; only a design can make or read one.</summary>
+    public sealed class Moment
+    {
+        internal Moment(double[] q, double[][] g, double[][] h) => (Q, G, H) = (q, g, h);
+
+        internal double[] Q { get; }
+
+        internal double[][] G { get; }
+
+        internal double[][] H { get; }
+    }
 
     /// <summary>One equation of a reading: its few derivatives, by unknown, and its variance.</summary>
     private sealed record Equation(int[] At, double[] A, double Variance)

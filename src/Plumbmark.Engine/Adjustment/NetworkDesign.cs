@@ -117,21 +117,6 @@ public sealed class NetworkDesign
     /// <summary>A sum of coordinates as one of unknowns.</summary>
     internal double[] OnUnknowns(double[] gradient) => ToState(gradient);
 
-    /// <summary>Q aᵀ.</summary>
-    internal double[] CovarianceWith(double[] a) => Times(a);
-
-    /// <summary>For each unknown 1 when it is a coordinate, 0 when it is a drop error or a tool's.</summary>
-    internal double[] OnCoordinates()
-    {
-        var on = new double[_network.UnknownCount];
-        foreach (var u in _state.Where(u => u >= 0))
-        {
-            on[u] = 1;
-        }
-
-        return on;
-    }
-
     /// <summary>The design with a reading taken.</summary>
     public NetworkDesign With(Observation candidate) => Updated(candidate, sign: 1);
 

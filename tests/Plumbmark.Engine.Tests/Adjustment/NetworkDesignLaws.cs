@@ -42,20 +42,25 @@ public class NetworkDesignLaws
         );
 
     [Fact]
-    public void Pool_ForetellsWhatTheDesignDoes_WhateverWasTakenBefore()
+    public void AimedAtEveryCoordinate_ForetellsTheTrace_WhateverWasTakenBefore()
     {
         var truth = Frames.Ladder(6, new Random(3));
         List<Observation> all = [.. Frames.PlanLengths(truth, 0.0008, 3), .. Frames.Heights(truth, 0.0008)];
         var design = NetworkDesign.Of(new Network(Frames.Sketched(truth, dropSigma: 0.0005), all.Take(10)));
-        var pool = new DesignPool(design, all);
+        var aimed = new AimedDesign(design, all);
+        aimed.Aim([
+            .. Enumerable.Range(0, design.Count).Select(i => Enumerable.Range(0, design.Count).Select(j => i == j ? 1.0 : 0).ToArray()),
+        ]);
+        var falls = new double[design.Count];
         foreach (var taken in (int[])[20, 3, 41, 20])
         {
-            pool.Take(taken);
+            aimed.Take(taken);
             design = design.With(all[taken]);
             for (var k = 0; k < all.Count; k++)
             {
                 var expected = design.Effect(all[k]).TraceReduction();
-                Assert.Equal(expected, pool.TraceReduction(k), 1e-6 * expected + 1e-15);
+                aimed.WhenTaken(k, falls);
+                Assert.Equal(expected, falls.Sum(), 1e-6 * expected + 1e-15);
             }
         }
     }
