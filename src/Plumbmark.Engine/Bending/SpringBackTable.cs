@@ -56,7 +56,8 @@ public sealed class SpringBackTable
         for (var i = 0; i < Points; i++)
         {
             // Close together near first yield, where the set starts as the square of the load beyond it.
-            var k = yield * Math.Pow(SharpestCurvatureRatio, (double)i / (Points - 1));
+            var share = (double)i / (Points - 1);
+            var k = yield * Math.Pow(SharpestCurvatureRatio, share * share);
             squares += SquaresBetween(curve, last, k);
             last = k;
             var moment = curve.MomentAt(k);
