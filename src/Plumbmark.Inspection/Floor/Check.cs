@@ -36,8 +36,8 @@ public sealed record Check(
     /// </summary>
     public double DegreesOfFreedom { get; init; } = double.PositiveInfinity;
 
-    /// <summary>The same check judged with an uncertainty that is worth so many repeats.</summary>
-    internal Check Learnt(double degreesOfFreedom) =>
+    /// <summary>The same check with its probability and verdict, its uncertainty being worth so many repeats; with none where no limit is known.</summary>
+    internal Check Judged(double degreesOfFreedom) =>
         this with
         {
             DegreesOfFreedom = degreesOfFreedom,

@@ -25,8 +25,8 @@ public static class FloorInspection
         var solution = FrameSolution.Of(car);
         var doubts = FrameDoubts.Of(car, solution);
         var suspects = DoubtWords.Of(car, doubts, words);
-        var evaluation = doubts.Believed is null ? null : FrameEvaluation.Of(car, doubts.Believed);
-        var others = doubts.Others.Select(fit => FrameEvaluation.Of(car, fit)?.Verdict ?? Verdict.CannotTellYet).ToList();
+        var evaluation = doubts.Believed is null ? null : FrameEvaluation.Of(car, doubts.Believed, solution.Readings);
+        var others = doubts.Others.Select(fit => FrameEvaluation.Of(car, fit, solution.Readings).Verdict).ToList();
         var doubted = suspects.Select(s => s.Reading).OfType<string>().ToHashSet(StringComparer.Ordinal);
         var comparisons = SideComparisons.Of(car, solution.Network, doubted, words);
         List<Check> checks = [.. (evaluation?.Checks ?? []).Select(c => c.Check)];

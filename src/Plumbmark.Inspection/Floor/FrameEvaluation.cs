@@ -38,13 +38,10 @@ internal sealed record FrameEvaluation(
     /// <summary>Evaluates a fit.</summary>
     /// <param name="car">The car.</param>
     /// <param name="fit">The fit of the readings that are believed.</param>
-    /// <param name="allowSpread">
-    /// Whether a misfit enlarges the uncertainties. Not when a doubted reading is taken in on purpose, to ask what would follow if it were right: its own
-    /// misfit would make everything unsure and nothing would follow.
-    /// </param>
-    public static FrameEvaluation Of(CarFile car, NetworkFit fit, bool allowSpread = true)
+    /// <param name="readings">How sure its readings are, and where that is from.</param>
+    public static FrameEvaluation Of(CarFile car, NetworkFit fit, FrameNetwork readings)
     {
-        var spread = allowSpread && fit is { ChiSquareProbability: < RareMisfit, Sigma0: > 1 and var sigma0 } ? sigma0 : 1;
+        var spread = fit is { ChiSquareProbability: < RareMisfit, Sigma0: > 1 and var sigma0 } ? sigma0 : 1;
         var measured = MeasuredFrameOfFit.Of(car.Frame.Points, fit);
         var frame = FramePlacing.InOwnAxes(spread > 1 ? measured.WithUncertaintyTimes(spread) : measured, []);
         var explanations = FormComparison.Of(frame, Contrasts.Of(frame));
@@ -52,7 +49,6 @@ internal sealed record FrameEvaluation(
         frame = damage.Count > 0 ? FramePlacing.InOwnAxes(frame, damage) : frame;
         var contrasts = Contrasts.Of(frame);
         var lie = FrameLie.Of(frame, contrasts, damage);
-        var readings = FrameNetwork.Of(car);
         return new FrameEvaluation(
             frame,
             contrasts,
@@ -74,6 +70,7 @@ internal sealed record FrameEvaluation(
 
         var gradient = CheckGradient.Of(frame, fit, check.Weights);
         var degrees = fit.DegreesOfFreedomOf(gradient, readings.LearntSpreadOf, readings.LearntDropsOf);
-        return check with { Check = check.Check.Learnt(degrees) with { Hidden = HiddenErrors.Of(fit, gradient) } };
+        var hidden = fit.WorstUndetected(gradient) is var (reading, change) ? new HiddenError(reading, change) : null;
+        return check with { Check = check.Check.Judged(degrees) with { Hidden = hidden } };
     }
 }

@@ -16,12 +16,13 @@ internal static class PlacesOfFloor
     public static MeasuredPlaces Of(CarFile car)
     {
         // What the Floor does not believe must not turn the wheels either.
-        if (FrameDoubts.Of(car, FrameSolution.Of(car)).Believed is not { } fit)
+        var solution = FrameSolution.Of(car);
+        if (FrameDoubts.Of(car, solution).Believed is not { } fit)
         {
             return MeasuredPlaces.None;
         }
 
-        var evaluation = FrameEvaluation.Of(car, fit);
+        var evaluation = FrameEvaluation.Of(car, fit, solution.Readings);
         var (frame, found) = (evaluation.Frame, Deviations(evaluation));
         var coordinates = new List<MeasuredPlaces.Coordinate>();
         var weights = new List<double[]>();

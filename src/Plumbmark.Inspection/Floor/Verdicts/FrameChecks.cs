@@ -189,7 +189,6 @@ internal sealed class FrameChecks
 
     private void Add(string id, string kind, AdjustedContrast value, double? limit, IReadOnlyList<string> points, bool mustBeTrue)
     {
-        double? within = limit is { } t ? CheckRule.ProbabilityWithin(value.ValueMetres, value.UMetres, t) : null;
         var check = new Check(
             id,
             kind,
@@ -197,11 +196,11 @@ internal sealed class FrameChecks
             value.UMetres,
             limit,
             limit is null ? null : _limits.Source,
-            within,
-            limit is { } at ? CheckRule.VerdictOf(value.ValueMetres, value.UMetres, at) : null,
+            null,
+            null,
             points,
             mustBeTrue
         );
-        _all.Add(new FrameCheck(check, value.Weights));
+        _all.Add(new FrameCheck(check.Judged(double.PositiveInfinity), value.Weights));
     }
 }
