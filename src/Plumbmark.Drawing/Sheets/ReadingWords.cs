@@ -43,11 +43,7 @@ internal static class ReadingWords
     {
         var value = reading switch
         {
-            Reading.Plan r => r.Value.AsTyped,
-            Reading.Direct r => r.Value.AsTyped,
-            Reading.Height r => r.Value.AsTyped,
-            Reading.Rise r => r.Value.AsTyped,
-            Reading.Offset r => r.Value.AsTyped,
+            { Shown: { } length } => length.AsTyped,
             Reading.Drop { Distance: { } distance } => $"{distance.AsTyped} away",
             Reading.Drop r => $"{r.Dx?.AsTyped ?? "?"}, {r.Dy?.AsTyped ?? "?"}",
             Reading.Indirect r => Way(r.Way),

@@ -25,6 +25,9 @@ public abstract record Reading(string Id)
     /// <summary>The points it touches, in order.</summary>
     public abstract IEnumerable<string> Points { get; }
 
+    /// <summary>The one length that was read, before any start graduation is taken off; null of a drop and of an indirect way, which are none.</summary>
+    public virtual Length? Shown => null;
+
     /// <summary>Tape between two floor marks, or a trammel set to plan length.</summary>
     /// <param name="Id">Its own name.</param>
     /// <param name="From">The point where the tape starts.</param>
@@ -34,6 +37,9 @@ public abstract record Reading(string Id)
     {
         /// <inheritdoc/>
         public override IEnumerable<string> Points => [From, To];
+
+        /// <inheritdoc/>
+        public override Length? Shown => Value;
     }
 
     /// <summary>Point to point in space.</summary>
@@ -45,6 +51,9 @@ public abstract record Reading(string Id)
     {
         /// <inheritdoc/>
         public override IEnumerable<string> Points => [From, To];
+
+        /// <inheritdoc/>
+        public override Length? Shown => Value;
     }
 
     /// <summary>A point's height above the reference (water level, laser, table).</summary>
@@ -58,6 +67,9 @@ public abstract record Reading(string Id)
 
         /// <inheritdoc/>
         public override IEnumerable<string> Points => [Point];
+
+        /// <inheritdoc/>
+        public override Length? Shown => Value;
     }
 
     /// <summary>How much higher one point is than another.</summary>
@@ -69,6 +81,9 @@ public abstract record Reading(string Id)
     {
         /// <inheritdoc/>
         public override IEnumerable<string> Points => [From, To];
+
+        /// <inheritdoc/>
+        public override Length? Shown => Value;
     }
 
     /// <summary>How far a mark lies from the string through two others.</summary>
@@ -81,6 +96,9 @@ public abstract record Reading(string Id)
     {
         /// <inheritdoc/>
         public override IEnumerable<string> Points => [Point, From, To];
+
+        /// <inheritdoc/>
+        public override Length? Shown => Value;
     }
 
     /// <summary>One more plumb drop of a point: where the new mark fell from the first.</summary>

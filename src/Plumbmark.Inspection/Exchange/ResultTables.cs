@@ -157,14 +157,8 @@ public static class ResultTables
     private static Length? ValueOf(Reading reading) =>
         reading switch
         {
-            Reading.Plan r => r.Value,
-            Reading.Direct r => r.Value,
-            Reading.Rise r => r.Value,
-            Reading.Height r => r.Value,
-            Reading.Offset r => r.Value,
             Reading.Drop r => r.Distance,
-            Reading.Indirect => null, // how a mark was made, not a length
-            _ => throw new System.Diagnostics.UnreachableException(),
+            _ => reading.Shown, // null of an indirect way: how a mark was made, not a length
         };
 
     // A thousandth of a millimetre: finer than anything measured here, so nothing is lost.

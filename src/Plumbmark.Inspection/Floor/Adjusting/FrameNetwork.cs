@@ -133,9 +133,7 @@ public sealed class FrameNetwork
         {
             Reading.Plan r => (r.Value - (r.StartAt ?? default)).Metres,
             Reading.Direct r => (r.Value - (r.StartAt ?? default)).Metres,
-            Reading.Height r => r.Value.Metres,
-            Reading.Rise r => r.Value.Metres,
-            Reading.Offset r => r.Value.Metres,
+            { Shown: { } length } => length.Metres,
             _ => throw new UnreachableException(),
         };
 

@@ -13,7 +13,7 @@ internal static class ReadingHints
     {
         var observed = network.Observations.ToDictionary(o => o.Id, StringComparer.Ordinal);
         var typed = car
-            .StandingReadings.Select(r => (Reading: r, Typed: Typed(r)))
+            .StandingReadings.Select(r => (Reading: r, Typed: r.Shown))
             .Where(r => r.Typed is not null && observed.ContainsKey(r.Reading.Id))
             .ToList();
         return new BlunderHints
@@ -55,15 +55,4 @@ internal static class ReadingHints
             }
         }
     }
-
-    private static Length? Typed(Reading reading) =>
-        reading switch
-        {
-            Reading.Plan r => r.Value,
-            Reading.Direct r => r.Value,
-            Reading.Height r => r.Value,
-            Reading.Rise r => r.Value,
-            Reading.Offset r => r.Value,
-            _ => null,
-        };
 }

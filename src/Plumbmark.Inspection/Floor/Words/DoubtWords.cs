@@ -80,15 +80,7 @@ internal static class DoubtWords
 
     private static string Shown(Reading reading)
     {
-        var shown = reading switch
-        {
-            Reading.Plan r => r.Value.AsTyped,
-            Reading.Direct r => r.Value.AsTyped,
-            Reading.Height r => r.Value.AsTyped,
-            Reading.Rise r => r.Value.AsTyped,
-            Reading.Offset r => r.Value.AsTyped,
-            _ => "as entered",
-        };
+        var shown = reading.Shown is { } length ? length.AsTyped : "as entered";
         return reading.StartAt is { } start ? $"{shown} from {start.AsTyped}" : shown;
     }
 
