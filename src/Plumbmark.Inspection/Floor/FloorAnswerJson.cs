@@ -106,7 +106,7 @@ public static class FloorAnswerJson
         json.WriteEndObject();
     }
 
-    private static void WriteSuspect(Utf8JsonWriter json, Suspect suspect)
+    internal static void WriteSuspect(Utf8JsonWriter json, Suspect suspect)
     {
         json.WriteStartObject();
         json.WriteOptional("reading", suspect.Reading);

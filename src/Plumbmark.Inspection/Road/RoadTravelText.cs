@@ -43,29 +43,10 @@ internal static class RoadTravelText
         return $"inner wheel {RoadDisplay.Size(turn.Inner)}: outer wheel {Outer(turn.ToTheLeft)} to the left, {Outer(turn.ToTheRight)} to the right, drawn {Outer(turn.Drawn)}";
     }
 
-    // Every other of the curve's points, as the page shows them.
     private static List<string> Table(IReadOnlyList<CurvePoint> curve, RoadDisplay display)
     {
-        List<string[]> rows = [s_columns, .. curve.Where((_, i) => i % 2 == 0).Select(p => Row(p, display))];
+        List<IReadOnlyList<string>> rows = [s_columns, .. TravelRows.Of(curve, display, "-")];
         int[] widths = [.. s_columns.Select((_, column) => rows.Max(r => r[column].Length))];
         return curve.Count == 0 ? [] : [.. rows.Select(r => string.Join("  ", r.Select((cell, column) => cell.PadLeft(widths[column]))))];
-    }
-
-    private static string[] Row(CurvePoint p, RoadDisplay display)
-    {
-        string Length(double? metres) => metres is { } m ? display.SignedLength(m) : "-";
-        return
-        [
-            Length(p.TravelMetres),
-            RoadDisplay.Signed(p.Camber),
-            RoadDisplay.Signed(p.ToeIn),
-            RoadDisplay.Signed(p.Castor),
-            RoadDisplay.Signed(p.KingPin),
-            Length(p.OutboardMetres),
-            Length(p.ForwardMetres),
-            Length(p.ScrubRadiusMetres),
-            Length(p.TrailMetres),
-            Length(p.RollCentreMetres),
-        ];
     }
 }

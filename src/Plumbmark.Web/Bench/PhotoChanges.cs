@@ -24,7 +24,7 @@ internal static class PhotoChanges
         }
 
         return PhotoIntake
-            .Take(Bytes(file))
+            .Take(PageRequest.Bytes(file, PhotoIntake.LargestFileBytes))
             .Match(
                 taken =>
                 {
@@ -66,13 +66,4 @@ internal static class PhotoChanges
         part is null || part.Card.Photos.Contains(photo)
             ? []
             : [new Act.BenchPartLaid(part with { Card = part.Card with { Photos = [.. part.Card.Photos, photo] } })];
-
-    private static byte[] Bytes(IFormFile file)
-    {
-        // One byte more than a photo may have is enough for the intake to say so.
-        using var stream = file.OpenReadStream();
-        var bytes = new byte[Math.Min(file.Length, PhotoIntake.LargestFileBytes + 1)];
-        stream.ReadExactly(bytes);
-        return bytes;
-    }
 }

@@ -17,7 +17,7 @@ internal static class BookFileChanges
         }
 
         return BookFile
-            .Read(Bytes(file))
+            .Read(PageRequest.Bytes(file, JsonText.LargestFileBytes))
             .Match(
                 pages => request.Keep(request.Address("book"), [.. pages.Select(p => new Act.BookPagePut(p))]),
                 faults => Show.Again<BookIndexPage>(BookIndexView.Of(request, refused: BookIndexView.Sentences(faults)))
@@ -26,13 +26,4 @@ internal static class BookFileChanges
 
     public static IResult TakeOut(CarRequest request) =>
         Show.File(BookFile.Write(request.Car.File.Book.Pages), "application/json", "book.json");
-
-    private static byte[] Bytes(IFormFile file)
-    {
-        // One byte more than a file may have is enough for the reader to say so.
-        using var stream = file.OpenReadStream();
-        var bytes = new byte[Math.Min(file.Length, JsonText.LargestFileBytes + 1)];
-        stream.ReadExactly(bytes);
-        return bytes;
-    }
 }

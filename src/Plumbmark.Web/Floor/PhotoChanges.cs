@@ -27,7 +27,7 @@ internal static class PhotoChanges
         }
 
         return PhotoIntake
-            .Take(Bytes(file))
+            .Take(PageRequest.Bytes(file, PhotoIntake.LargestFileBytes))
             .Match(
                 taken =>
                 {
@@ -52,13 +52,4 @@ internal static class PhotoChanges
     }
 
     private static string AddressOf(CarRequest request, string point) => request.Address($"points/{Uri.EscapeDataString(point)}/story");
-
-    private static byte[] Bytes(IFormFile file)
-    {
-        // One byte more than a photo may have is enough for the intake to say so.
-        using var stream = file.OpenReadStream();
-        var bytes = new byte[Math.Min(file.Length, PhotoIntake.LargestFileBytes + 1)];
-        stream.ReadExactly(bytes);
-        return bytes;
-    }
 }

@@ -42,26 +42,8 @@ public sealed record RoadView(OpenCar Car, RoadAnswer Answer, RoadDisplay Displa
             .. new[] { Side.Left, Side.Right }
                 .Select(s => (Title: $"{(s == Side.Left ? "Left" : "Right")} front wheel as found", Points: Answer.FoundCurves[s]))
                 .Where(c => c.Points.Count > 0)
-                .Select(c => (c.Title, (IReadOnlyList<IReadOnlyList<string>>)[.. c.Points.Where((_, i) => i % 2 == 0).Select(Row)])),
+                .Select(c => (c.Title, TravelRows.Of(c.Points, Display, "not told"))),
         ];
-
-    private IReadOnlyList<string> Row(CurvePoint p)
-    {
-        string Length(double? metres) => metres is { } m ? Display.SignedLength(m) : "not told";
-        return
-        [
-            Length(p.TravelMetres),
-            RoadDisplay.Signed(p.Camber),
-            RoadDisplay.Signed(p.ToeIn),
-            RoadDisplay.Signed(p.Castor),
-            RoadDisplay.Signed(p.KingPin),
-            Length(p.OutboardMetres),
-            Length(p.ForwardMetres),
-            Length(p.ScrubRadiusMetres),
-            Length(p.TrailMetres),
-            Length(p.RollCentreMetres),
-        ];
-    }
 
     /// <summary>The main page.</summary>
     public static RoadView Of(CarRequest request)

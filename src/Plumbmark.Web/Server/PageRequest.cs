@@ -29,6 +29,17 @@ public class PageRequest(HttpContext http, Journals journals)
     public IFormFile? File(string name) =>
         Http.Request.HasFormContentType && Http.Request.Form.Files[name] is { Length: > 0 } file ? file : null;
 
+    /// <summary>The bytes of a file, and of one that is too large one more than it may have: enough for whoever reads it to say so.</summary>
+    /// <param name="file">The file; a request as a whole is bounded by the server.</param>
+    /// <param name="most">How many it may have.</param>
+    public static byte[] Bytes(IFormFile file, long most = int.MaxValue)
+    {
+        using var stream = file.OpenReadStream();
+        var bytes = new byte[Math.Min(file.Length, most + 1)];
+        stream.ReadExactly(bytes);
+        return bytes;
+    }
+
     private IReadOnlyList<IFormFile> Files() => Http.Request.HasFormContentType ? Http.Request.Form.Files : [];
 
     /// <summary>

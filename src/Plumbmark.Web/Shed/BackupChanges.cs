@@ -23,12 +23,9 @@ internal static class BackupChanges
             return Show.Again<ShedPage>(ShedView.Of(request, faults));
         }
 
-        using var stream = file.OpenReadStream();
-        var bytes = new byte[file.Length];
-        stream.ReadExactly(bytes);
         try
         {
-            request.Journals.Restore(bytes);
+            request.Journals.Restore(PageRequest.Bytes(file));
             return Show.Redirect("/", Notice.BackupRestored);
         }
         catch (StoreUnusableException e)

@@ -20,7 +20,7 @@ internal static class CarFileChanges
         }
 
         return CarFileReader
-            .Read(Bytes(file))
+            .Read(PageRequest.Bytes(file, JsonText.LargestFileBytes))
             .Match(
                 car => Show.Redirect($"/cars/{request.Journals.Add(car, request.FormName()).Id}/floor"),
                 faults => Show.Again<ShedPage>(ShedView.Of(request, refused: new ShedView.RefusedFile(ShownName(file.FileName), faults)))
@@ -29,15 +29,6 @@ internal static class CarFileChanges
 
     public static IResult TakeOut(CarRequest request) =>
         Show.File(CarFileWriter.Write(request.Car.File), "application/json", $"{FileName(Words.NameOf(request.Car))}.json");
-
-    private static byte[] Bytes(IFormFile file)
-    {
-        // One byte more than a car file may have is enough for the reader to say so.
-        using var stream = file.OpenReadStream();
-        var bytes = new byte[Math.Min(file.Length, JsonText.LargestFileBytes + 1)];
-        stream.ReadExactly(bytes);
-        return bytes;
-    }
 
     /// <summary>A file name is only shown, never used as a path.</summary>
     private static string ShownName(string name) => name.Length > 80 ? name[..80] + "…" : name;

@@ -59,12 +59,9 @@ internal static class ReadingFiles
                 return (null, "The file is larger than 2 MB; that is no list of readings.");
             }
 
-            using var stream = file.OpenReadStream();
-            var bytes = new byte[file.Length];
-            stream.ReadExactly(bytes);
             try
             {
-                return (new UTF8Encoding(false, throwOnInvalidBytes: true).GetString(bytes), null);
+                return (new UTF8Encoding(false, throwOnInvalidBytes: true).GetString(PageRequest.Bytes(file)), null);
             }
             catch (DecoderFallbackException)
             {

@@ -75,7 +75,7 @@ public static class AdjustAnswerJson
         Number(json, "chiSquareP", fit?.ChiSquareProbability);
         json.WriteEndObject();
         List(json, "readings", fit?.Readings ?? [], (j, reading) => WriteReading(j, reading, fit!.MostMoved(reading.Id)));
-        List(json, "suspects", answer.Suspects, WriteSuspect);
+        List(json, "suspects", answer.Suspects, FloorAnswerJson.WriteSuspect);
         List(json, "tools", fit?.Tools ?? [], WriteTool);
         json.WriteStartObject("datum");
         List(json, "freeMotions", fit?.Datum.FreeMotions ?? [], (j, motion) => j.WriteStringValue(Word(motion)));
@@ -117,18 +117,6 @@ public static class AdjustAnswerJson
             json.WriteEndObject();
         }
 
-        json.WriteEndObject();
-    }
-
-    private static void WriteSuspect(Utf8JsonWriter json, Suspect suspect)
-    {
-        json.WriteStartObject();
-        json.WriteOptional("reading", suspect.Reading);
-        json.WriteOptional("point", suspect.Point);
-        json.WriteString("kind", suspect.Kind);
-        Millimetres(json, "size", suspect.SizeMetres);
-        Number(json, "odds", suspect.Odds);
-        json.WriteString("sentence", suspect.Sentence);
         json.WriteEndObject();
     }
 

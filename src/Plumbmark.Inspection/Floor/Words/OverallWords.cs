@@ -221,5 +221,5 @@ internal static class OverallWords
     private const string DoubtMatters =
         "The numbers below leave it out; whether the frame is out or true hangs on it, so nothing is said before it is measured again.";
 
-    private const string DoubtDoesNotMatter = "The verdict is the same with it and without it.";
+    private const string DoubtDoesNotMatter = "The verdict is the same with what is doubted and without it.";
 }

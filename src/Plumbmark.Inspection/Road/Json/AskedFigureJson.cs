@@ -55,16 +55,6 @@ internal static class AskedFigureJson
         json.WriteEndObject();
     }
 
-    private static bool IsLength(FigureKind kind) =>
-        kind
-            is FigureKind.Wheelbase
-                or FigureKind.WheelbaseSplit
-                or FigureKind.FrontTrack
-                or FigureKind.RearTrack
-                or FigureKind.RearOffset
-                or FigureKind.DogTrack
-                or FigureKind.RideHeightSplit;
-
     private static FigureAmount? Amount(Fields fields, string name, FigureKind? kind, Length? diameter, bool mayBeNegative = true)
     {
         var bound = mayBeNegative ? LengthBound.Any : LengthBound.NotNegative;
@@ -89,7 +79,7 @@ internal static class AskedFigureJson
             return length is { } toe ? new FigureAmount.OfToe(toe, across) : null;
         }
 
-        if (IsLength(known))
+        if (RoadFigures.UnitOf(known) == FigureUnit.Length)
         {
             return fields.OptionalLength(name, bound) is { } length ? new FigureAmount.OfLength(length) : null;
         }
