@@ -7,6 +7,7 @@ using Plumbmark.Engine.Uncertainty;
 using Plumbmark.Inspection.Demo;
 using Plumbmark.Inspection.Floor;
 using Plumbmark.Inspection.Road;
+using Plumbmark.Testing;
 
 namespace Plumbmark.Simulations;
 
@@ -132,7 +133,7 @@ internal static class RoadSimulation
 
     private static void Speed(TextWriter output)
     {
-        var points = Drawn;
+        var points = ReferenceWishbone.Points;
         var corner = Corner.Of(points);
         output.WriteLine($"\n{Positions} positions of one front corner, each with another wheel height and another place of the rack");
         output.WriteLine("threads  positions/s  positions/cpu s  bytes allocated");
@@ -202,19 +203,4 @@ internal static class RoadSimulation
 
         return sum;
     }
-
-    private static CornerPoints Drawn { get; } =
-        new()
-        {
-            UpperFront = new(0.110, 0.330, 0.420),
-            UpperRear = new(-0.130, 0.330, 0.410),
-            LowerFront = new(0.160, 0.250, 0.190),
-            LowerRear = new(-0.180, 0.250, 0.195),
-            UpperJoint = new(-0.012, 0.560, 0.440),
-            LowerJoint = new(0.008, 0.615, 0.170),
-            TrackRodInner = new(-0.150, 0.240, 0.230),
-            TrackRodOuter = new(-0.130, 0.590, 0.212),
-            WheelCentre = new(0, 0.650, 0.310),
-            SpinAxis = CornerPoints.SpinAxisOf(Math.PI / 180, 0.15 * Math.PI / 180),
-        };
 }

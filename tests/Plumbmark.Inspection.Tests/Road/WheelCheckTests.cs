@@ -43,15 +43,7 @@ public class WheelCheckTests
             new WheelReading.Pad("pl", WheelPlace.FrontLeft, Mm(0)),
             new WheelReading.Pad("pr", WheelPlace.FrontRight, Mm(0)),
         ];
-        var track = new AskedFigure(
-            FigureKind.FrontTrack,
-            new FigureAmount.OfLength(Mm(1400)),
-            null,
-            null,
-            null,
-            LimitSource.Factory,
-            null
-        );
+        var track = Track(1400);
         var camber = Wheel(Check([.. pads, .. readings], track), FigureKind.Camber, WheelPlace.FrontLeft);
         Assert.Equal(Math.Asin(3.3 / 380) / Degree, camber.Value / Degree, 1e-3);
         Assert.Contains(camber.Remarks, r => r.Contains("is taken out by the half turn", StringComparison.Ordinal));
@@ -71,15 +63,7 @@ public class WheelCheckTests
             new WheelReading.Pad("pl", WheelPlace.FrontLeft, Mm(10)),
             new WheelReading.Pad("pr", WheelPlace.FrontRight, Mm(0)),
         ];
-        var track = new AskedFigure(
-            FigureKind.FrontTrack,
-            new FigureAmount.OfLength(Mm(1400)),
-            null,
-            null,
-            null,
-            LimitSource.Factory,
-            null
-        );
+        var track = Track(1400);
         var results = Check(readings, track);
         Assert.Equal(0.1 + 0.4092, Wheel(results, FigureKind.Camber, WheelPlace.FrontLeft).Value / Degree, 1e-3);
         Assert.Equal(0.9 - 0.4092, Wheel(results, FigureKind.Camber, WheelPlace.FrontRight).Value / Degree, 1e-3);
@@ -136,15 +120,7 @@ public class WheelCheckTests
             new WheelReading.Pad("pl", WheelPlace.FrontLeft, Mm(10)) { Sigma = Mm(5) },
             new WheelReading.Pad("pr", WheelPlace.FrontRight, Mm(0)) { Sigma = Mm(5) },
         ];
-        var track = new AskedFigure(
-            FigureKind.FrontTrack,
-            new FigureAmount.OfLength(Mm(1400)),
-            null,
-            null,
-            null,
-            LimitSource.Factory,
-            null
-        );
+        var track = Track(1400);
         var results = Check(readings, track);
         var (left, right) = (
             Wheel(results, FigureKind.Camber, WheelPlace.FrontLeft).U,
@@ -232,6 +208,9 @@ public class WheelCheckTests
 
     private static WheelResult Pair(IReadOnlyList<WheelResult> results, FigureKind kind) =>
         results.Single(r => r.Kind == kind && r.Wheel is null);
+
+    private static AskedFigure Track(double millimetres) =>
+        new(FigureKind.FrontTrack, new FigureAmount.OfLength(Mm(millimetres)), null, null, null, LimitSource.Factory, null);
 
     private static Length Mm(double millimetres) => Length.FromMillimetres((decimal)Math.Round(millimetres, 6));
 
