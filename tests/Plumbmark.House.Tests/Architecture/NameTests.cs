@@ -131,12 +131,13 @@ public partial class NameTests
     [Fact]
     public void Repository_SpeaksOfItselfAlone()
     {
-        // Workshop paths, other people's folders and half-done marks have no place in what is given away.
+        // Workshop paths, other people's folders and half-done marks have no place in what is given away. The workshop is wherever this checkout stands.
+        var workshop = WorkshopPath();
         var wrong =
             from file in House.Sources("*.cs", "src", "tests", "bench").Concat(House.Sources("*.md", "docs"))
             where !file.EndsWith("NameTests.cs", StringComparison.Ordinal)
             from line in File.ReadLines(file)
-            where Leftovers().IsMatch(line)
+            where Leftovers().IsMatch(line) || workshop.IsMatch(line)
             select $"{House.Relative(file)}: {line.Trim()}";
         House.None(wrong);
     }
@@ -148,6 +149,14 @@ public partial class NameTests
     )]
     private static partial Regex PublicTypes();
 
-    [GeneratedRegex(@"/home/|/work/|C:\\Users|\bTODO\b|\bFIXME\b|\bHACK\b|\bXXX\b")]
+    // The folder around the checkout, where a path begins; of a checkout at the root of the disk only itself.
+    private static Regex WorkshopPath()
+    {
+        var around = Path.GetDirectoryName(Repository.Root);
+        var folder = around is null || around == Path.GetPathRoot(Repository.Root) ? Repository.Root : around;
+        return new Regex($@"(?<![\w.}}/-]){Regex.Escape(folder)}[/\\]", RegexOptions.ExplicitCapture, TimeSpan.FromSeconds(1));
+    }
+
+    [GeneratedRegex(@"/home/|C:\\Users|\bTODO\b|\bFIXME\b|\bHACK\b|\bXXX\b")]
     private static partial Regex Leftovers();
 }
