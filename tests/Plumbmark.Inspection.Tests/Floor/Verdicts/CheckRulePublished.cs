@@ -24,6 +24,7 @@ public class CheckRulePublished
     {
         const double U = 0.2e-3;
         Assert.Equal(expected, CheckRule.VerdictOf(3e-3 - (uInsideTheLimit * U), U, 3e-3));
+        Assert.Equal(expected, CheckRule.VerdictOf(-3e-3 + (uInsideTheLimit * U), U, 3e-3));
     }
 
     // u > T / 1.9600 leaves no value that could be called true (own computation: 2 Φ(T/u) - 1 < 0.95).
