@@ -57,6 +57,9 @@ internal sealed class Changes : CSharpSyntaxWalker
 
     public override void VisitAttributeList(AttributeListSyntax node) { }
 
+    // What a parameter is where nothing is given must be a constant, and a switch is none.
+    public override void VisitParameter(ParameterSyntax node) { }
+
     public override void VisitBinaryExpression(BinaryExpressionSyntax node)
     {
         foreach (var other in s_operators.GetValueOrDefault(node.OperatorToken.Kind(), []))

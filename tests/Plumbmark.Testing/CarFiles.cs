@@ -1,5 +1,6 @@
 using CsCheck;
 using Plumbmark.Engine.Lengths;
+using Plumbmark.Engine.Uncertainty;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor.Levelling;
 

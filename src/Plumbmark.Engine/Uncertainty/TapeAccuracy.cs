@@ -40,12 +40,11 @@ public sealed record TapeAccuracy(string Name, double FixedMetres, double PerMet
     /// <summary>The prior standard deviation of what a hook adds: c/√3, in metres.</summary>
     public double HookPriorMetres => HookMetres / Math.Sqrt(3);
 
-    /// <summary>The promise of a class, or null where there is none.</summary>
+    /// <summary>The promise of a class.</summary>
     /// <exception cref="ArgumentOutOfRangeException">No member of the enumeration.</exception>
-    public static TapeAccuracy? OfClass(TapeClass tapeClass) =>
+    public static TapeAccuracy OfClass(TapeClass tapeClass) =>
         tapeClass switch
         {
-            TapeClass.Unknown => null,
             TapeClass.I => s_one,
             TapeClass.II => s_two,
             TapeClass.III => s_three,

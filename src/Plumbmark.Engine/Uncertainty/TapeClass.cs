@@ -1,11 +1,8 @@
 namespace Plumbmark.Engine.Uncertainty;
 
-/// <summary>Accuracy class printed on a tape, after Directive 2014/32/EU, Annex X (MI-008), chapter I.</summary>
+/// <summary>Accuracy class printed on a tape's first decimetre, after Directive 2014/32/EU, Annex X (MI-008), chapter I.</summary>
 public enum TapeClass
 {
-    /// <summary>No class is printed, or nobody looked; nothing may be assumed from it.</summary>
-    Unknown,
-
     /// <summary>± (0.1 + 0.1 L) mm.</summary>
     I,
 

@@ -1,4 +1,5 @@
 using Plumbmark.Engine.Lengths;
+using Plumbmark.Engine.Uncertainty;
 
 namespace Plumbmark.Inspection.Car;
 

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Plumbmark.Engine.Lengths;
+using Plumbmark.Engine.Uncertainty;
 using Plumbmark.Inspection.Car.Json;
 
 namespace Plumbmark.Inspection.Car;

@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Http;
 using Plumbmark.Engine.Lengths;
+using Plumbmark.Engine.Uncertainty;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Journal;
 using Plumbmark.Web.Server;

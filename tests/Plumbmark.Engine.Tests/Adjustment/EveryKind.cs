@@ -24,11 +24,11 @@ internal static class EveryKind
             At("C", 0, 2, 0.0005),
             At("D", 2, 2, 0.0007),
             At("E", 1, 3, 0.0005),
-            At("M1", 0.7, 0.5),
-            At("M2", 1.3, 0.5),
-            At("M3", 1, 1.6),
-            At("M4", -0.4, 1),
-            At("M5", 2.4, 1),
+            At("M1", 0.7, 0.5, 0.0004),
+            At("M2", 1.3, 0.5, 0.0004),
+            At("M3", 1, 1.6, 0.0004),
+            At("M4", -0.4, 1, 0.0004),
+            At("M5", 2.4, 1, 0.0004),
         ];
         const double S = 0.001;
         double L() => 1.5 + Any();
@@ -38,6 +38,9 @@ internal static class EveryKind
                 new PlanDistance("plan", "A", "B", L(), S, "tape"),
                 new PlanDistance("plan 2", "C", "D", L(), S, "tape"),
                 new DirectDistance("direct", "A", "D", L(), S, "tape"),
+                new DirectDistance("direct 2", "M1", "M4", L(), S, "tape"),
+                new DirectDistance("direct 3", "M2", "M5", L(), S, "tape"),
+                new DirectDistance("direct 4", "M3", "E", L(), S, "tape"),
                 new Height("height", "A", L(), S, "tape"),
                 new Height("floor", "B", L(), S, null, (x, y) => 0.01 * x + 0.02 * y * y),
                 new Rise("rise", "B", "D", L(), S, "tape"),

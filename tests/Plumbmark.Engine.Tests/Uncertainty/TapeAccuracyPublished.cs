@@ -13,7 +13,7 @@ public class TapeAccuracyPublished
     public void MaximumPermissibleError_AgreesWithTheTable(TapeClass tapeClass, double[] millimetres)
     {
         double[] lengthsMetres = [0.3, 1, 1.5, 2, 3, 5, 8, 10, 20, 30];
-        var tape = TapeAccuracy.OfClass(tapeClass)!;
+        var tape = TapeAccuracy.OfClass(tapeClass);
         var computed = lengthsMetres.Select(l => Math.Round(1000 * tape.MaximumPermissibleErrorMetres(l), 9));
         Assert.Equal(millimetres, computed);
     }
@@ -24,7 +24,7 @@ public class TapeAccuracyPublished
     public void MaximumPermissibleError_FromTheHook_AddsC(double lengthMetres, double millimetres) =>
         Assert.Equal(
             millimetres,
-            1000 * TapeAccuracy.OfClass(TapeClass.II)!.MaximumPermissibleErrorMetres(lengthMetres, fromHook: true),
+            1000 * TapeAccuracy.OfClass(TapeClass.II).MaximumPermissibleErrorMetres(lengthMetres, fromHook: true),
             tolerance: 1e-9
         );
 

@@ -6,12 +6,12 @@ namespace Plumbmark.Engine.Tests.Uncertainty;
 public class TapeAccuracyTests
 {
     [Fact]
-    public void UnknownClass_PromisesNothing() => Assert.Null(TapeAccuracy.OfClass(default));
+    public void NoSuchClass_PromisesNothing() => Assert.Throws<ArgumentOutOfRangeException>(() => TapeAccuracy.OfClass((TapeClass)3));
 
     [Fact]
     public void Length_JustComputed_IsNotRoundedUpByItsLastDigit()
     {
-        var tape = TapeAccuracy.OfClass(TapeClass.II)!;
+        var tape = TapeAccuracy.OfClass(TapeClass.II);
         Assert.Equal(tape.MaximumPermissibleErrorMetres(3), tape.MaximumPermissibleErrorMetres(0.1 * 30 + 4e-16));
         Assert.True(tape.MaximumPermissibleErrorMetres(3.001) > tape.MaximumPermissibleErrorMetres(3));
         Assert.Equal(tape.FixedMetres, tape.MaximumPermissibleErrorMetres(0));
@@ -22,7 +22,7 @@ public class TapeAccuracyTests
     public void Priors_AreTheRectangularDeviations()
     {
         // Own computation: 0.3/√3, 0.2/√3, 0.2/√3.
-        var tape = TapeAccuracy.OfClass(TapeClass.II)!;
+        var tape = TapeAccuracy.OfClass(TapeClass.II);
         Assert.Equal(0.173205e-3, tape.ZeroPriorMetres, tolerance: 1e-9);
         Assert.Equal(0.115470e-3, tape.ScalePriorPerMetre, tolerance: 1e-9);
         Assert.Equal(0.115470e-3, tape.HookPriorMetres, tolerance: 1e-9);
@@ -34,7 +34,7 @@ public class TapeAccuracyTests
             .Sample(
                 (lengthMetres, tapeClass) =>
                 {
-                    var tape = TapeAccuracy.OfClass(tapeClass)!;
+                    var tape = TapeAccuracy.OfClass(tapeClass);
                     var prior = double.Hypot(tape.ZeroPriorMetres, tape.ScalePriorPerMetre * lengthMetres);
                     var bound = (tape.FixedMetres + tape.PerMetre * lengthMetres) / Math.Sqrt(3);
                     // √(a² + b²L²) lies between (a + bL)/√2 and a + bL.

@@ -2,7 +2,6 @@ using Plumbmark.Engine.Adjustment;
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Engine.Uncertainty;
 using Plumbmark.Inspection.Car;
-using TapeClass = Plumbmark.Engine.Uncertainty.TapeClass;
 
 namespace Plumbmark.Inspection.Floor.Adjusting;
 
@@ -34,13 +33,7 @@ internal static class ToolHabits
             return null;
         }
 
-        var marked = tool?.Class switch
-        {
-            Car.TapeClass.I => TapeClass.I,
-            Car.TapeClass.II => TapeClass.II,
-            _ => TapeClass.III,
-        };
-        var accuracy = TapeAccuracy.OfClass(marked)!;
+        var accuracy = TapeAccuracy.OfClass(tool?.Class ?? TapeClass.III);
         return new NetworkTool(id) { ZeroSigmaMetres = accuracy.ZeroPriorMetres, ScaleSigma = accuracy.ScalePriorPerMetre };
     }
 }

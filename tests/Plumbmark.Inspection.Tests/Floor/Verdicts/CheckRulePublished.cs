@@ -24,6 +24,7 @@ public class CheckRulePublished
     {
         const double U = 0.2e-3;
         Assert.Equal(expected, CheckRule.VerdictOf(3e-3 - (uInsideTheLimit * U), U, 3e-3));
+        Assert.Equal(expected, CheckRule.VerdictOf(-3e-3 + (uInsideTheLimit * U), U, 3e-3));
     }
 
     // u > T / 1.9600 leaves no value that could be called true (own computation: 2 Φ(T/u) - 1 < 0.95).
@@ -41,6 +42,8 @@ public class CheckRulePublished
         Assert.InRange(CheckRule.ProbabilityWithin(0, 50e-3, 3e-3), 0, 0.05);
         Assert.Equal(Verdict.CannotTellYet, CheckRule.VerdictOf(0, 50e-3, 3e-3));
         Assert.Equal(Verdict.CannotTellYet, CheckRule.VerdictOf(0, double.PositiveInfinity, 3e-3));
+        Assert.Equal(1, CheckRule.NotBeyond(9e-3, double.PositiveInfinity, 3e-3));
+        Assert.Equal(0, CheckRule.ProbabilityWithin(0, double.PositiveInfinity, 3e-3));
         Assert.Equal(Verdict.Out, CheckRule.VerdictOf(3e-3 + (1.65 * 50e-3), 50e-3, 3e-3));
     }
 
@@ -57,7 +60,7 @@ public class CheckRulePublished
     public void OutAfterCounting_StepsDownAsHolmDoes()
     {
         var (p012, p013, p016, p03, p6) = (5.25713, 5.22621, 5.14441, 4.88079, 2.74665);
-        Assert.Equal(["a", "c"], Out(("a", p012), ("b", p6), ("c", p016), ("d", p03), ("e", null)));
+        Assert.Equal(["a", "c"], Out(("c", p016), ("b", p6), ("a", p012), ("d", p03), ("e", null)));
         Assert.Empty(Out(("a", p013), ("b", p6), ("c", p016), ("d", p03)));
     }
 

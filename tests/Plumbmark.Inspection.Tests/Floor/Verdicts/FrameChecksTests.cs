@@ -79,7 +79,21 @@ public class FrameChecksTests
         Assert.Equal(["B.L", "C.L", "D.L"], sagged.Points);
         Assert.Equal(30, answer.Checks.Count(c => c.Kind == "deviation"));
         Near(-8, answer, "deviation-z:C.L");
+        foreach (var width in "ABCDE".Select(p => answer.Checks.Single(c => c.Id == $"width:{p}")))
+        {
+            Assert.Equal((4e-3, width.Id[^1] is 'B' or 'D'), (width.LimitMetres, width.MustBeTrue));
+            Near(0, answer, width.Id);
+        }
     }
+
+    // A rail that stands up in the middle sags by less than nothing; its ends, which lie on the line, do not count.
+    [Fact]
+    public void ARailThatRises_HasANegativeSag() =>
+        Near(
+            -8 + (8 * ((500 * 500 / 1100.0) + (600 * 500 / 1000.0)) / 1100),
+            Answer(new TrueFrame(s_design).Sag(2, -8, isLeft: true), book: true, s_limits),
+            "sag:L"
+        );
 
     [Theory]
     [InlineData("deviation-x:B.L", 7, 0, 0, 7)]
@@ -109,6 +123,53 @@ public class FrameChecksTests
         Assert.Equal((5e-3, true), (twist.LimitMetres, twist.MustBeTrue));
     }
 
+    // By the book it is one point; by symmetry one of a pair, and one of the two moved by half at least.
+    [Theory]
+    [InlineData("B.L", true)]
+    [InlineData("C.L", false)]
+    public void AClaimedPoint_IsHeldAgainstTheLimitForPoints(string id, bool mustBeTrue)
+    {
+        var bent = new TrueFrame(s_design).Bend(id, 0, 16, 0);
+        var point = Answer(bent, book: true, s_limits).Checks.Single(c => c.Id == $"damage:{id}");
+        Assert.Equal((6e-3, mustBeTrue, "point"), (point.LimitMetres, point.MustBeTrue, point.Kind));
+        Assert.Equal([id], point.Points);
+        Assert.InRange(1e3 * point.ValueMetres, 15.5, 16.5);
+
+        var bySymmetry = Answer(bent, book: false, s_limits);
+        var pair = bySymmetry.Checks.Single(c => c.Kind == "pair");
+        Assert.Equal(($"damage:{id[0]}", 6e-3, mustBeTrue), (pair.Id, pair.LimitMetres, pair.MustBeTrue));
+        Assert.Equal([$"{id[0]}.L", $"{id[0]}.R"], pair.Points);
+        var told = bySymmetry.Damage.Single(d => d.Form == "pair");
+        Assert.InRange(1e3 * told.AmountMetres, 15, 17);
+        Assert.Equal((told.AmountMetres / 2, told.UMetres / 2), (pair.ValueMetres, pair.UMetres));
+    }
+
+    // The twist is told between the outermost pairs of which either side carries a wheel, a spring or the steering.
+    [Fact]
+    public void APairMatters_WhenEitherOfItsPointsDoes()
+    {
+        var car = Measured(new TrueFrame(s_design), book: false, s_limits);
+        var oneSided = car with
+        {
+            Frame = car.Frame with
+            {
+                Points = [.. car.Frame.Points.Select(p => p.Id is "B.L" or "D.R" ? p with { Role = PointRole.Body } : p)],
+            },
+        };
+        var twist = FloorInspection.Of(oneSided, new FloorOptions { NextReadings = 0 }).Checks.Single(c => c.Id == "twist");
+        Assert.Equal(["B.L", "B.R", "D.L", "D.R"], twist.Points);
+    }
+
+    [Fact]
+    public void ALimit_ComesWithItsSource()
+    {
+        var limits = s_limits with { Height = null, Source = LimitSource.Factory };
+        var checks = Answer(new TrueFrame(s_design), book: false, limits).Checks;
+        Assert.All(checks, c => Assert.Equal(c.LimitMetres is null ? null : LimitSource.Factory, c.LimitSource));
+        Assert.Contains(checks, c => c.LimitMetres is null);
+        Assert.Contains(checks, c => c.LimitMetres is not null);
+    }
+
     // δ0(5 %, 80 %) = 2.80 standard uncertainties (Baarda 1968): what is sure to a twentieth of a millimetre hides nothing near the limit, and
     // without heights nobody sees a twist, a sag or the height of a point.
     [Fact]
@@ -130,8 +191,11 @@ public class FrameChecksTests
         Assert.InRange(1e3 * check.ValueMetres, millimetres - 0.35, millimetres + 0.35);
     }
 
+    private static FloorAnswer Answer(TrueFrame frame, bool book, Limits? limits, bool heights = true) =>
+        FloorInspection.Of(Measured(frame, book, limits, heights), new FloorOptions { NextReadings = 0 });
+
     // Everything to a twentieth of a millimetre.
-    private static FloorAnswer Answer(TrueFrame frame, bool book, Limits? limits, bool heights = true)
+    private static CarFile Measured(TrueFrame frame, bool book, Limits? limits, bool heights = true)
     {
         var style = new SurveyStyle
         {
@@ -143,6 +207,6 @@ public class FrameChecksTests
             Heights = heights,
         };
         var car = SimulatedSurvey.Measure(frame, style, new Random(5));
-        return FloorInspection.Of(car with { Frame = car.Frame with { Limits = limits } }, new FloorOptions { NextReadings = 0 });
+        return car with { Frame = car.Frame with { Limits = limits } };
     }
 }
