@@ -1,6 +1,10 @@
 using System.CommandLine;
 using Plumbmark;
+using Plumbmark.Inspection.Language;
 using Plumbmark.Verbs;
+
+// Before the first sentence: the helps of the verbs are sentences too.
+Texts.Speak(Environment.GetEnvironmentVariable("PLUMBMARK_LANGUAGE"));
 
 var output = new Output(Console.OpenStandardOutput(), Console.Error);
 var root = new RootCommand("Is this frame true, is this part straight, and what should be measured next?")

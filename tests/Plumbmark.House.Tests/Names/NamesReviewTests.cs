@@ -142,7 +142,7 @@ public partial class NamesReviewTests
 
     private static IEnumerable<string> Texts()
     {
-        using var texts = JsonDocument.Parse(Read("src/Plumbmark.Web/Texts/en-GB.json"));
+        using var texts = JsonDocument.Parse(Read("src/Plumbmark.Inspection/Language/en-GB.json"));
         return [.. texts.RootElement.EnumerateObject().Select(t => t.Value.GetString()!).Where(t => !t.EndsWith('.'))];
     }
 
