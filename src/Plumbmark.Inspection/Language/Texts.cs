@@ -47,11 +47,7 @@ public static class Texts
         Say(count == 1 ? $"{key}.one" : $"{key}.many", [count, .. parts]);
 
     /// <summary>A number in a sentence, written the same in every language.</summary>
-    /// <param name="number">The number, in the unit that the sentence names.</param>
+    /// <param name="number">The number, in the unit that the sentence names; none is written as nothing.</param>
     /// <param name="format">Such as <c>0.0</c>.</param>
-    public static string Number(IFormattable number, string format)
-    {
-        ArgumentNullException.ThrowIfNull(number);
-        return number.ToString(format, CultureInfo.InvariantCulture);
-    }
+    public static string Number(IFormattable? number, string format) => number?.ToString(format, CultureInfo.InvariantCulture) ?? "";
 }
