@@ -25,6 +25,11 @@ internal sealed class RequestGuard(RequestDelegate next, IAntiforgery antiforger
         {
             await Show.Sorry("The journal cannot be used", e.Message, StatusCodes.Status503ServiceUnavailable).ExecuteAsync(http);
         }
+        catch (NoAnswerException) when (!http.Response.HasStarted)
+        {
+            // The log was told when it was tried first.
+            await Show.NoAnswer(http.Request.RouteValues["car"]).ExecuteAsync(http);
+        }
         catch (BadHttpRequestException e) when (!http.Response.HasStarted)
         {
             await Show.Sorry("Not understood", "What the browser sent was too long or broke off. Nothing was changed.", e.StatusCode)
