@@ -90,6 +90,11 @@ internal sealed class ReadingsImport(
         var before = faults.Count;
         var (part, units) = PartOf(row, line);
         var reading = ReadingJson.Read(new Fields(part, faults, units));
+        if (reading is not null)
+        {
+            CarFileChecks.Readings([new Located<Reading>(reading, part)], faults);
+        }
+
         if (reading is not null && faults.Count == before)
         {
             Take(reading, part);

@@ -123,7 +123,9 @@ public sealed class PressWords
             $"{char.ToUpperInvariant(plan.Metal.Name[0])}{plan.Metal.Name[1..]} yields somewhere from {megapascals} ({plan.Metal.Source}).",
             $"It begins to yield at {Load(plan.Low.YieldLoadNewtons)} to {Load(plan.High.YieldLoadNewtons)}, after {Text(plan.Low.YieldTravelMetres)} to {Text(plan.High.YieldTravelMetres)} of travel: up to there it springs back whole. Read at the ram, what blocks and press give comes on top.",
             $"It folds at {Load(plan.Low.CollapseLoadNewtons)} to {Load(plan.High.CollapseLoadNewtons)} if the metal does not harden. Beyond a set of {Text(plan.HingeSetMetres)} the load hardly rises: go by travel, never by the gauge.",
-            $"Bending it back strains the outermost metal by about {100 * plan.StraighteningStrain:F1} %; the accident has used up about as much.",
+            double.IsFinite(plan.StraighteningStrain)
+                ? $"Bending it back strains the outermost metal by about {100 * plan.StraighteningStrain:F1} %; the accident has used up about as much."
+                : "No bending back gives as much set as this part is out by: the figures of its section, its length and its bend do not fit together.",
         };
         if (plan.Wall is { } wall && double.IsFinite(plan.WallSetMetres))
         {

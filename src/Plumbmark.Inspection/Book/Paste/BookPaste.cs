@@ -26,6 +26,11 @@ public static class BookPaste
         }
 
         var rows = SpreadsheetBlock.Of(text).Rows;
+        if (rows.Count == 0)
+        {
+            return Refused("The block has only empty cells. Copy it with its row of headings.");
+        }
+
         if (!PasteHeadings.IsHeading(rows[0].Cells))
         {
             return Refused(

@@ -42,7 +42,7 @@ public static class LengthPart
             return;
         }
 
-        if (value.Unit == units && IsJsonNumber(value.AsTyped))
+        if (value.Unit == units && IsJsonNumber(value))
         {
             json.WriteRawValue(value.AsTyped);
             return;
@@ -93,9 +93,16 @@ public static class LengthPart
             : value.ToString();
     }
 
-    private static bool IsJsonNumber(string text)
+    /// <summary>Whether it may stand as a number: JSON allows it, and it reads back as it was typed. "-0" and a number of 40 digits would not.</summary>
+    private static bool IsJsonNumber(Length value)
     {
-        if (text.Length == 0 || !(char.IsAsciiDigit(text[^1]) && (char.IsAsciiDigit(text[0]) || text[0] == '-')))
+        var text = value.AsTyped;
+        if (
+            text.Length == 0
+            || !(char.IsAsciiDigit(text[^1]) && (char.IsAsciiDigit(text[0]) || text[0] == '-'))
+            || !decimal.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number)
+            || Length.FromNumber(number, value.Unit) is var again && (again != value || again.AsTyped != text)
+        )
         {
             return false;
         }
