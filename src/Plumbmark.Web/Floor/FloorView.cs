@@ -92,7 +92,7 @@ public sealed record FloorView
     public static FloorView Of(CarRequest request, EntryForm? sent = null)
     {
         var car = request.Car;
-        var answer = request.Answers().For(car);
+        var answer = request.Answers().ForEntry(car);
         var form = WithTool(sent ?? RoundStep.Fill(EntryForm.Asked(request), car.File), car.File);
         var options = new FloorDrawingOptions(HrefOf: id => $"/cars/{car.Id}/points/{Uri.EscapeDataString(id)}/story");
         var lastAct = UndoChanges.Last(car);

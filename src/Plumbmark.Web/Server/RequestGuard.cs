@@ -27,6 +27,11 @@ internal sealed class RequestGuard(RequestDelegate next, IAntiforgery antiforger
             await Show.Sorry(Say("page.guard.the-journal-cannot-be"), e.Message, StatusCodes.Status503ServiceUnavailable)
                 .ExecuteAsync(http);
         }
+        catch (NoAnswerException) when (!http.Response.HasStarted)
+        {
+            // The log was told when it was tried first.
+            await Show.NoAnswer(http.Request.RouteValues["car"]).ExecuteAsync(http);
+        }
         catch (BadHttpRequestException e) when (!http.Response.HasStarted)
         {
             await Show.Sorry(Say("page.guard.not-understood"), Say("page.guard.what-the-browser-sent"), e.StatusCode).ExecuteAsync(http);
