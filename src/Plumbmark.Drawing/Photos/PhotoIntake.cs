@@ -1,3 +1,4 @@
+using Plumbmark.Inspection.Language;
 using SkiaSharp;
 
 namespace Plumbmark.Drawing.Photos;
@@ -19,7 +20,11 @@ public static class PhotoIntake
         if (file.Length > LargestFileBytes)
         {
             return new PhotoOutcome.Refused(
-                $"The file has {file.Length / 1048576.0:0.0} MB; a photo may have at most {LargestFileBytes / 1048576} MB. Take it with a smaller setting."
+                Texts.Say(
+                    "drawing.photo-intake.the-file-has-mb-a",
+                    Texts.Number(file.Length / 1048576.0, "0.0"),
+                    LargestFileBytes / 1048576
+                )
             );
         }
 
@@ -27,7 +32,7 @@ public static class PhotoIntake
         return PhotoType.IsTaken(type)
             ? Decode(file, type!)
             : new PhotoOutcome.Refused(
-                $"Found {type ?? "no picture that is known here"}; a JPEG or PNG picture is needed. On a phone, choose “most compatible” for its camera, or take a screenshot."
+                Texts.Say("drawing.photo-intake.found-a-jpeg-or-png", type ?? Texts.Say("drawing.photo-intake.no-picture-that-is-known"))
             );
     }
 
@@ -43,7 +48,7 @@ public static class PhotoIntake
         if ((long)codec.Info.Width * codec.Info.Height > MostPixels)
         {
             return new PhotoOutcome.Refused(
-                $"The picture is {codec.Info.Width} by {codec.Info.Height} pixels; at most {MostPixels / 1_000_000} million are taken."
+                Texts.Say("drawing.photo-intake.the-picture-is-by-pixels", codec.Info.Width, codec.Info.Height, MostPixels / 1_000_000)
             );
         }
 
@@ -88,6 +93,5 @@ public static class PhotoIntake
             _ => SKMatrix.Identity,
         };
 
-    private static PhotoOutcome.Refused Broken(string type) =>
-        new($"This begins like {type} but cannot be read to its end; it may have been cut short on the way. Send it again.");
+    private static PhotoOutcome.Refused Broken(string type) => new(Texts.Say("drawing.photo-intake.this-begins-like-but-cannot", type));
 }

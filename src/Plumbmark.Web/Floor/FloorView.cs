@@ -4,6 +4,7 @@ using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor;
 using Plumbmark.Inspection.Journal;
+using Plumbmark.Inspection.Language;
 using Plumbmark.Store;
 using Plumbmark.Web.Layout;
 using Plumbmark.Web.Server;

@@ -1,4 +1,5 @@
 using Plumbmark.Inspection.Floor;
+using Plumbmark.Inspection.Language;
 using Plumbmark.Store;
 
 namespace Plumbmark.Web.Layout;
