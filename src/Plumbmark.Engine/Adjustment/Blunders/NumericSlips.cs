@@ -33,7 +33,7 @@ public static class NumericSlips
             .. Holes(reading, holes),
             .. Signs(reading),
             .. PlanAndDirect(reading),
-            .. Sides(reading, network),
+            .. SidesOf(reading, network),
         ];
     }
 
@@ -80,8 +80,13 @@ public static class NumericSlips
             _ => [],
         };
 
-    private static IEnumerable<Alternative> Sides(Observation reading, Network network)
+    /// <summary>What a reading may have been between if left and right were exchanged at one end or at both.</summary>
+    /// <param name="reading">The reading.</param>
+    /// <param name="network">The network whose mirror pairs say what is opposite to what.</param>
+    public static IEnumerable<Alternative> SidesOf(Observation reading, Network network)
     {
+        ArgumentNullException.ThrowIfNull(reading);
+        ArgumentNullException.ThrowIfNull(network);
         var partner = new Dictionary<string, string>(StringComparer.Ordinal);
         foreach (var pair in network.MirrorPairs)
         {
