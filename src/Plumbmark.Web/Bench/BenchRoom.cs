@@ -1,6 +1,6 @@
 using Microsoft.AspNetCore.Http;
 using Plumbmark.Web.Server;
-using static Plumbmark.Web.Layout.Texts;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Bench;
 

@@ -2,7 +2,7 @@ using Microsoft.AspNetCore.Http;
 using Plumbmark.Inspection.Bench;
 using Plumbmark.Inspection.Journal;
 using Plumbmark.Web.Server;
-using static Plumbmark.Web.Layout.Texts;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Bench;
 

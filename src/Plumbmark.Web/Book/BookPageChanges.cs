@@ -5,7 +5,7 @@ using Plumbmark.Inspection.Book.Nominals;
 using Plumbmark.Inspection.Book.Paste;
 using Plumbmark.Inspection.Journal;
 using Plumbmark.Web.Server;
-using static Plumbmark.Web.Layout.Texts;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Book;
 

@@ -4,11 +4,12 @@ using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor;
 using Plumbmark.Inspection.Journal;
+using Plumbmark.Inspection.Language;
 using Plumbmark.Store;
 using Plumbmark.Web.Layout;
 using Plumbmark.Web.Server;
 using Plumbmark.Web.Shed;
-using static Plumbmark.Web.Layout.Texts;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Floor;
 
@@ -91,7 +92,7 @@ public sealed record FloorView
     public static FloorView Of(CarRequest request, EntryForm? sent = null)
     {
         var car = request.Car;
-        var answer = request.Answers().For(car);
+        var answer = request.Answers().ForEntry(car);
         var form = WithTool(sent ?? RoundStep.Fill(EntryForm.Asked(request), car.File), car.File);
         var options = new FloorDrawingOptions(HrefOf: id => $"/cars/{car.Id}/points/{Uri.EscapeDataString(id)}/story");
         var lastAct = UndoChanges.Last(car);

@@ -1,7 +1,7 @@
 using System.Globalization;
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Press;
-using static Plumbmark.Web.Layout.Texts;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Press;
 

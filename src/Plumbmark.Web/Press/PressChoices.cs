@@ -1,6 +1,6 @@
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Press;
-using static Plumbmark.Web.Layout.Texts;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Press;
 

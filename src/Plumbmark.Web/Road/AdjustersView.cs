@@ -1,7 +1,7 @@
 using Plumbmark.Inspection.Road;
 using Plumbmark.Store;
 using Plumbmark.Web.Server;
-using static Plumbmark.Web.Layout.Texts;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Road;
 

@@ -1,5 +1,5 @@
 using Plumbmark.Inspection.Road;
-using static Plumbmark.Web.Layout.Texts;
+using static Plumbmark.Inspection.Language.Texts;
 using static Plumbmark.Web.Road.FormField.Holds;
 
 namespace Plumbmark.Web.Road;

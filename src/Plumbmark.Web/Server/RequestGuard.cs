@@ -3,7 +3,7 @@ using Microsoft.AspNetCore.Http;
 using Microsoft.Extensions.Logging;
 using Plumbmark.Store;
 using Plumbmark.Web.Phones;
-using static Plumbmark.Web.Layout.Texts;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Server;
 
@@ -26,6 +26,11 @@ internal sealed class RequestGuard(RequestDelegate next, IAntiforgery antiforger
         {
             await Show.Sorry(Say("page.guard.the-journal-cannot-be"), e.Message, StatusCodes.Status503ServiceUnavailable)
                 .ExecuteAsync(http);
+        }
+        catch (NoAnswerException) when (!http.Response.HasStarted)
+        {
+            // The log was told when it was tried first.
+            await Show.NoAnswer(http.Request.RouteValues["car"]).ExecuteAsync(http);
         }
         catch (BadHttpRequestException e) when (!http.Response.HasStarted)
         {

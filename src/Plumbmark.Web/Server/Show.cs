@@ -5,7 +5,7 @@ using Microsoft.AspNetCore.WebUtilities;
 using Plumbmark.Inspection.Car.Json;
 using Plumbmark.Web.Layout;
 using Plumbmark.Web.Waiting;
-using static Plumbmark.Web.Layout.Texts;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Server;
 
@@ -36,6 +36,17 @@ public static class Show
 
     /// <summary>A page that only says what is the matter.</summary>
     public static IResult Sorry(string title, string sentence, int status) => Page<SorryPage>(new SorryPage.View(title, sentence), status);
+
+    /// <summary>What is asked for needs an answer that could not be worked out; its car's readings are still there to be shown.</summary>
+    public static IResult NoAnswer(object? car) =>
+        Page<SorryPage>(
+            new SorryPage.View(
+                Say("answer.failed"),
+                $"{Say("answer.failed.kept")} {Say("answer.failed.go-on")} {Say("answer.failed.report")}",
+                car is null ? null : $"/cars/{car}/floor"
+            ),
+            StatusCodes.Status500InternalServerError
+        );
 
     /// <summary>The change would leave a car that contradicts itself.</summary>
     public static IResult Refused(IReadOnlyList<Fault> faults) =>

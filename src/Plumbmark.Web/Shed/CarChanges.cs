@@ -5,7 +5,7 @@ using Plumbmark.Inspection.Floor;
 using Plumbmark.Inspection.Journal;
 using Plumbmark.Web.Floor;
 using Plumbmark.Web.Server;
-using static Plumbmark.Web.Layout.Texts;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Shed;
 

@@ -4,7 +4,7 @@ using Plumbmark.Inspection.Floor.Round;
 using Plumbmark.Inspection.Journal;
 using Plumbmark.Web.Floor;
 using Plumbmark.Web.Server;
-using static Plumbmark.Web.Layout.Texts;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Sheet;
 

@@ -2,7 +2,7 @@ using Plumbmark.Inspection.Car.Json;
 using Plumbmark.Inspection.Exchange;
 using Plumbmark.Store;
 using Plumbmark.Web.Server;
-using static Plumbmark.Web.Layout.Texts;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Sheet;
 

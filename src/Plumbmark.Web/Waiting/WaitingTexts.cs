@@ -1,5 +1,5 @@
 using System.Text.Json;
-using static Plumbmark.Web.Layout.Texts;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Waiting;
 

@@ -1,6 +1,5 @@
 using System.Diagnostics;
 using System.Text.Json;
-using Plumbmark.Web.Layout;
 
 namespace Plumbmark.Web.Tests.Layout;
 
@@ -32,7 +31,7 @@ public sealed class PseudoApp : IAsyncDisposable
         };
         start.Environment["XDG_DATA_HOME"] = folder;
         start.Environment["APPDATA"] = folder;
-        start.Environment[Texts.LanguageVariable] = "pseudo";
+        start.Environment["PLUMBMARK_LANGUAGE"] = "pseudo";
         string[] arguments = ["exec", Path.Combine(AppContext.BaseDirectory, "plumbmark.dll"), "serve", "--data", "p.db", "--port", "0"];
         foreach (var argument in arguments)
         {

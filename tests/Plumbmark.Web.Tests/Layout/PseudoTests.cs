@@ -17,34 +17,18 @@ public sealed partial class PseudoTests
     /// </summary>
     private static readonly (string Page, string Where)[] s_saidByOthers =
     [
-        ("/first", "p.card"),
         ("/", "svg.drawing"),
-        ("/floor", ".floor-headline, .floor-why, .floor-doubted p, .floor-next p, .floor-other, .floor-working th[scope=row]"),
-        ("/floor", "[aria-labelledby=pairs] li, [aria-labelledby=look-alikes] li, [aria-labelledby=damage] li, [aria-labelledby=blind] li"),
-        ("/drop", ".card > p, .card > ol"),
-        ("/sessions", ".sessions-both p"),
-        ("/story", "main li, main p"),
-        ("/plan", ".plan-sentence, .plan-choice label"),
-        ("/limits", ".limits-practice p"),
+        ("/floor", ".floor-working th[scope=row]"),
         ("/tools", "select[name=class]"),
-        ("/book", "main h2 ~ ul li, main details li, .book-finding p, .book-figure p, .card p"),
-        ("/bench", ".bench-headline, .bench-named, .bench-tick, select[name=kind], select[name=made], select[name=crackTest]"),
-        ("/bench/parts", ".bench-answer, .bench-odds strong, .bench-dimension, .bench-card dd, .caution li, #dimensions, p.card"),
-        ("/bench/types", ".card p, .card li"),
-        (
-            "/press",
-            ".press-answer, .press-part + span, .caution li, [aria-labelledby=where] li, [aria-labelledby=set-up] li, select[name=material]"
-        ),
-        (
-            "/road",
-            ".floor-headline, .floor-why, .road-figures, .caution li, select[name=figure], nav.floor-kinds a, main h2, main ul li, p.card"
-        ),
-        ("/road", "[aria-labelledby=settings] p, [aria-labelledby=wheel-check] p, details li"),
-        ("/sheet", "a[href*='/extracts/']"),
+        ("/bench", ".bench-headline, .bench-named, .bench-tick, select[name=kind], select[name=made]"),
+        ("/bench", ".bench-answer h1, #dimensions, .bench-dimension"),
+        ("/bench/types", ".card li"),
+        ("/press", "svg"),
+        ("/road", ".road-figures, select[name=figure], nav.floor-kinds a, p.card"),
     ];
 
-    /// <summary>What is said of a length, a pasted block or a file's part is Engine's and Inspection's too.</summary>
-    private static readonly string[] s_faultsOfOthers = ["Write a length such as", "Nothing was pasted", "No amount is given"];
+    /// <summary>What is said of a length is Engine's.</summary>
+    private static readonly string[] s_faultsOfOthers = ["Write a length such as"];
 
     [Fact]
     public async Task EveryTextOfEveryPage_AndEveryFaultOfAnEmptyForm_ComesFromTheFile()
