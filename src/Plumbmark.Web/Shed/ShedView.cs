@@ -1,5 +1,6 @@
 using Plumbmark.Inspection.Car.Json;
 using Plumbmark.Inspection.Floor;
+using Plumbmark.Inspection.Language;
 using Plumbmark.Store;
 using Plumbmark.Web.Floor;
 using Plumbmark.Web.Layout;
@@ -79,8 +80,8 @@ public sealed record ShedView(
         var state = (car.Readings, car.Points) switch
         {
             (0, 0) => Say("shed.nothing-drawn-yet"),
-            (0, _) => Say("shed.no-reading-yet", Words.Count(car.Points, "count.point")),
-            _ => $"{Words.Count(car.Points, "count.point")}, {Words.Count(car.Readings, "count.reading")}",
+            (0, _) => Say("shed.no-reading-yet", Texts.Count("count.point", car.Points)),
+            _ => $"{Texts.Count("count.point", car.Points)}, {Texts.Count("count.reading", car.Readings)}",
         };
         var name = string.IsNullOrWhiteSpace(car.Name) ? Say("shed.car-n", car.Id) : car.Name;
         return new Line(car.Id, name, car.Serial, state, car.Readings == 0 ? null : VerdictOf(car, request, budget));
