@@ -16,6 +16,7 @@ using Plumbmark.Web.Floor;
 using Plumbmark.Web.Phones;
 using Plumbmark.Web.Road;
 using Plumbmark.Web.Server;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web;
 
@@ -69,7 +70,7 @@ public static class WebServer
             room.Map(routes);
         }
 
-        app.MapFallback(http => Show.NotFound("There is no such page.").ExecuteAsync(http));
+        app.MapFallback(http => Show.NotFound(Say("page.web.there-is-no-such")).ExecuteAsync(http));
         return app;
     }
 

@@ -1,3 +1,4 @@
+using Plumbmark.Inspection.Language;
 using SkiaSharp;
 
 namespace Plumbmark.Drawing.Photos;
@@ -32,7 +33,11 @@ public static class PhotoIntake
         if (file.Length > LargestFileBytes)
         {
             return new PhotoOutcome.Refused(
-                $"The file has {file.Length / 1048576.0:0.0} MB; a photo may have at most {LargestFileBytes / 1048576} MB. Take it with a smaller setting."
+                Texts.Say(
+                    "drawing.photo-intake.the-file-has-mb-a",
+                    Texts.Number(file.Length / 1048576.0, "0.0"),
+                    LargestFileBytes / 1048576
+                )
             );
         }
 
@@ -40,7 +45,7 @@ public static class PhotoIntake
         if (!PhotoType.IsTaken(type))
         {
             return new PhotoOutcome.Refused(
-                $"Found {type ?? "no picture that is known here"}; a JPEG or PNG picture is needed. On a phone, choose “most compatible” for its camera, or take a screenshot."
+                Texts.Say("drawing.photo-intake.found-a-jpeg-or-png", type ?? Texts.Say("drawing.photo-intake.no-picture-that-is-known"))
             );
         }
 
@@ -62,7 +67,7 @@ public static class PhotoIntake
         if ((long)codec.Info.Width * codec.Info.Height > MostPixels)
         {
             return new PhotoOutcome.Refused(
-                $"The picture is {codec.Info.Width} by {codec.Info.Height} pixels; at most {MostPixels / 1_000_000} million are taken."
+                Texts.Say("drawing.photo-intake.the-picture-is-by-pixels", codec.Info.Width, codec.Info.Height, MostPixels / 1_000_000)
             );
         }
 
@@ -72,7 +77,7 @@ public static class PhotoIntake
         if ((long)size.Width * size.Height > MostPixelsAtOnce)
         {
             return new PhotoOutcome.Refused(
-                $"The picture is {codec.Info.Width} by {codec.Info.Height} pixels; at most {MostPixelsAtOnce / 1_000_000} million are taken unless it is a JPEG."
+                Texts.Say("drawing.photo-intake.more-pixels-at-once", codec.Info.Width, codec.Info.Height, MostPixelsAtOnce / 1_000_000)
             );
         }
 
@@ -114,6 +119,5 @@ public static class PhotoIntake
             _ => SKMatrix.Identity,
         };
 
-    private static PhotoOutcome.Refused Broken(string type) =>
-        new($"This begins like {type} but cannot be read to its end; it may have been cut short on the way. Send it again.");
+    private static PhotoOutcome.Refused Broken(string type) => new(Texts.Say("drawing.photo-intake.this-begins-like-but-cannot", type));
 }

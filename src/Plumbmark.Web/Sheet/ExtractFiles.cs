@@ -3,6 +3,7 @@ using Plumbmark.Drawing.Exchange;
 using Plumbmark.Web.Floor;
 using Plumbmark.Web.Layout;
 using Plumbmark.Web.Server;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Sheet;
 
@@ -16,5 +17,5 @@ internal static class ExtractFiles
                 extract.ContentType,
                 $"{DownloadName.Of(Layout.Words.NameOf(request.Car))}-{extract.Word}.{extract.Ending}"
             )
-            : Show.NotFound("There is nothing of that name to take out.");
+            : Show.NotFound(Say("sheet.extract.there-is-nothing-of"));
 }

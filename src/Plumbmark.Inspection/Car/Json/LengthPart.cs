@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json;
 using Plumbmark.Engine.Lengths;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Car.Json;
 
@@ -20,14 +21,14 @@ public static class LengthPart
 
         var allowed = bound switch
         {
-            LengthBound.Positive when length <= Length.Zero => "a length greater than zero",
-            LengthBound.NotNegative when length < Length.Zero => "a length of zero or more",
-            _ when length.Abs() > s_longest => "a length of at most 100,000 km",
+            LengthBound.Positive when length <= Length.Zero => Texts.Say("car.length-part.a-length-greater-than-zero"),
+            LengthBound.NotNegative when length < Length.Zero => Texts.Say("car.length-part.a-length-of-zero-or"),
+            _ when length.Abs() > s_longest => Texts.Say("car.length-part.a-length-of-at-most"),
             _ => null,
         };
         if (allowed is not null)
         {
-            faults.Add(part, $"Found {part.Describe()}; {allowed} is needed here.");
+            faults.Add(part, Texts.Say("car.length-part.found-is-needed-here", part.Describe(), allowed));
         }
 
         return allowed is null ? length : null;
@@ -77,10 +78,7 @@ public static class LengthPart
                         }
                     );
             default:
-                faults.Add(
-                    part,
-                    $"Found {part.Describe()}; a length is needed here: a number, or a text such as \"47 5/8\" or \"1210 mm\"."
-                );
+                faults.Add(part, Texts.Say("car.length-part.found-a-length-is-needed", part.Describe()));
                 return null;
         }
     }
