@@ -8,6 +8,12 @@ const pausesMilliseconds = [1000, 2000, 3000, 5000];
 const other = "BroadcastChannel" in self ? new BroadcastChannel("plumbmark-waiting") : null;
 const state = { away: false, shut: false, trouble: "", unsent: false, sent: 0, tries: 0, timer: 0, sending: null };
 
+// ---- what it says, in the language of the page
+
+const texts = JSON.parse(document.getElementById("waiting").dataset.texts);
+const say = (key, ...parts) => texts[key].replace(/\{(\d)\}/g, (_, part) => parts[part]);
+const count = (key, number) => say(`${key}.${number === 1 ? "one" : "many"}`, number);
+
 // ---- what is kept on the phone
 
 let opened = null;
@@ -215,28 +221,27 @@ async function draw() {
 }
 
 function wordsOf(waiting, refused) {
-  const readings = (n) => (n === 1 ? "1 reading" : `${n} readings`);
   const parts = [];
   if (state.shut) {
-    parts.push("This phone is not let in by the laptop any more.");
+    parts.push(say("waiting.shut"));
   } else if (state.trouble) {
-    parts.push(`The laptop answers but cannot keep anything now: ${state.trouble}`);
+    parts.push(say("waiting.trouble", state.trouble));
   } else if (state.away) {
-    parts.push("No connection to the laptop.");
+    parts.push(say("waiting.away"));
   }
 
   if (waiting > 0) {
-    parts.push(`${readings(waiting)} ${waiting === 1 ? "waits" : "wait"} on this phone${state.shut ? "; let it in again, and nothing is lost." : state.away ? "; sent when the connection is back, and not in the answer until then. You can go on." : "."}`);
+    parts.push(count(state.shut ? "waiting.waits-shut" : state.away ? "waiting.waits-away" : "waiting.waits", waiting));
   } else if (state.unsent) {
-    parts.push("What you pressed was not sent. Press it again when the connection is back: it counts once.");
+    parts.push(say("waiting.unsent"));
   } else if (state.away) {
-    parts.push("You can go on: what you enter is kept on this phone.");
+    parts.push(say("waiting.go-on"));
   } else if (state.sent > 0 && waited) {
-    parts.push(`The connection is back. ${readings(state.sent)} sent; none ${refused > 0 ? "else " : ""}waits.`);
+    parts.push(count(refused > 0 ? "waiting.back-else" : "waiting.back", state.sent));
   }
 
   if (refused > 0) {
-    parts.push(`${readings(refused)} ${refused === 1 ? "was" : "were"} not taken; see below. Nothing is thrown away by itself.`);
+    parts.push(count("waiting.refused", refused));
   }
 
   return parts.join(" ");
@@ -252,8 +257,12 @@ function line(item) {
   if (item.refused) {
     const why = document.createElement("p");
     why.className = "fault";
-    why.textContent = `Not taken: ${item.refused.join(" ")}`;
-    entry.append(why, button("Send again", item, () => rewrite({ ...item, refused: null }).then(retry)), button("Throw away", item, () => throwAway(item)));
+    why.textContent = say("waiting.not-taken", item.refused.join(" "));
+    entry.append(
+      why,
+      button(say("waiting.send-again"), item, () => rewrite({ ...item, refused: null }).then(retry)),
+      button(say("waiting.throw-away"), item, () => throwAway(item)),
+    );
   }
 
   return entry;
@@ -264,13 +273,13 @@ function button(words, item, press) {
   made.type = "button";
   made.className = "plain";
   made.textContent = words;
-  made.setAttribute("aria-label", `${words}: ${item.words}`);
+  made.setAttribute("aria-label", say("waiting.about", words, item.words));
   made.addEventListener("click", press);
   return made;
 }
 
 async function throwAway(item) {
-  if (confirm(`Throw this reading away? ${item.words}`)) {
+  if (confirm(say("waiting.confirm", item.words))) {
     await remove(item);
     changed();
   }
@@ -287,9 +296,9 @@ function changed() {
 function wordsOfForm(form) {
   const fields = [...form.elements].filter((f) => f.name && !["hidden", "submit", "button"].includes(f.type) && f.name !== "tool" && f.value.trim());
   const value = (name) => fields.find((f) => f.name === name)?.value ?? "";
-  const ends = value("from") && value("to") ? [`${value("from")} to ${value("to")}`] : [value("from"), value("to")];
+  const ends = value("from") && value("to") ? [say("waiting.ends", value("from"), value("to"))] : [value("from"), value("to")];
   const rest = fields.filter((f) => !["point", "from", "to"].includes(f.name) && !(["checkbox", "radio"].includes(f.type) && !f.checked));
-  return [value("point"), ...ends, ...rest.map((f) => f.value.trim())].filter(Boolean).join(", ") || "an empty form";
+  return [value("point"), ...ends, ...rest.map((f) => f.value.trim())].filter(Boolean).join(", ") || say("waiting.empty-form");
 }
 
 /** crypto.randomUUID is not there over plain http. */
@@ -458,7 +467,7 @@ async function isBack() {
   const fresh = await freshToken().catch(() => "");
   if (!fresh) {
     const words = document.querySelector("#waiting [role=status]");
-    words.textContent = "No connection to the laptop, so that page cannot be opened now. This one stays open: you can go on entering here.";
+    words.textContent = say("waiting.no-page");
   }
 
   return fresh !== "";
