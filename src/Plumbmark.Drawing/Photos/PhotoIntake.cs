@@ -13,6 +13,19 @@ public static class PhotoIntake
     private const int LongestSide = 2400; // sharp on any screen and on a printed page
     private const int Quality = 86;
     private const long MostPixels = 120_000_000; // more than any phone takes; a file that claims more is refused before memory is given to it
+    private const long MostPixelsAtOnce = 40_000_000; // 160 MB while it is made smaller; a PNG of a few kilobytes can claim it
+
+    // Twenty phones may send at once; the memory for one picture is there in any case.
+    private static readonly Lock s_oneAtATime = new();
+
+    /// <summary>What a picture is sent as, by its bytes; null when it is none of those that are kept.</summary>
+    public static string? ContentTypeOf(ReadOnlySpan<byte> bytes) =>
+        PhotoType.NameOf(bytes) switch
+        {
+            "a JPEG picture" => "image/jpeg",
+            "a PNG picture" => "image/png",
+            _ => null,
+        };
 
     /// <summary>The photo in a file, or why it is not taken.</summary>
     public static PhotoOutcome Take(byte[] file)
@@ -29,11 +42,17 @@ public static class PhotoIntake
         }
 
         var type = PhotoType.NameOf(file);
-        return PhotoType.IsTaken(type)
-            ? Decode(file, type!)
-            : new PhotoOutcome.Refused(
+        if (!PhotoType.IsTaken(type))
+        {
+            return new PhotoOutcome.Refused(
                 Texts.Say("drawing.photo-intake.found-a-jpeg-or-png", type ?? Texts.Say("drawing.photo-intake.no-picture-that-is-known"))
             );
+        }
+
+        lock (s_oneAtATime)
+        {
+            return Decode(file, type!);
+        }
     }
 
     private static PhotoOutcome Decode(byte[] file, string type)
@@ -55,6 +74,13 @@ public static class PhotoIntake
         // A JPEG can be decoded at a half, a quarter or an eighth straight away, which spares most of the memory.
         var wanted = Math.Min(1f, (float)LongestSide / Math.Max(codec.Info.Width, codec.Info.Height));
         var size = codec.GetScaledDimensions(wanted);
+        if ((long)size.Width * size.Height > MostPixelsAtOnce)
+        {
+            return new PhotoOutcome.Refused(
+                Texts.Say("drawing.photo-intake.more-pixels-at-once", codec.Info.Width, codec.Info.Height, MostPixelsAtOnce / 1_000_000)
+            );
+        }
+
         using var bitmap = new SKBitmap(new SKImageInfo(size.Width, size.Height, SKColorType.Rgba8888, SKAlphaType.Premul));
         return codec.GetPixels(bitmap.Info, bitmap.GetPixels()) == SKCodecResult.Success
             ? Encode(bitmap, codec.EncodedOrigin)

@@ -1,6 +1,7 @@
 using Plumbmark.Inspection.Floor;
 using Plumbmark.Inspection.Language;
 using Plumbmark.Store;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Layout;
 
@@ -18,8 +19,6 @@ public static class Words
         };
 
     /// <summary>What a car is called; a car file need not name it.</summary>
-    public static string NameOf(OpenCar car) => string.IsNullOrWhiteSpace(car.File.Car.Name) ? $"Car {car.Id}" : car.File.Car.Name;
-
-    /// <summary>A number of things: "1 reading", "20 readings".</summary>
-    public static string Count(int number, string one, string? many = null) => number == 1 ? $"1 {one}" : $"{number} {many ?? one + "s"}";
+    public static string NameOf(OpenCar car) =>
+        string.IsNullOrWhiteSpace(car.File.Car.Name) ? Texts.Say("page.car-n", car.Id) : car.File.Car.Name;
 }

@@ -1,9 +1,9 @@
-using System.Text;
 using Microsoft.AspNetCore.Http;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Car.Json;
 using Plumbmark.Web.Layout;
 using Plumbmark.Web.Server;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Shed;
 
@@ -15,7 +15,7 @@ internal static class CarFileChanges
         if (request.File("file") is not { } file)
         {
             var faults = new FieldFaults();
-            faults.Add("file", "No file was chosen, or it is empty.");
+            faults.Add("file", Say("shed.car-file.no-file-was-chosen"));
             return Show.Again<ShedPage>(ShedView.Of(request, faults));
         }
 
@@ -28,21 +28,8 @@ internal static class CarFileChanges
     }
 
     public static IResult TakeOut(CarRequest request) =>
-        Show.File(CarFileWriter.Write(request.Car.File), "application/json", $"{FileName(Words.NameOf(request.Car))}.json");
+        Show.File(CarFileWriter.Write(request.Car.File), "application/json", $"{DownloadName.Of(Words.NameOf(request.Car))}.json");
 
     /// <summary>A file name is only shown, never used as a path.</summary>
     private static string ShownName(string name) => name.Length > 80 ? name[..80] + "…" : name;
-
-    /// <summary>A name that every file system takes: letters, digits and dashes.</summary>
-    private static string FileName(string name)
-    {
-        var safe = new StringBuilder();
-        foreach (var letter in name.ToLowerInvariant())
-        {
-            safe.Append(char.IsAsciiLetterOrDigit(letter) ? letter : '-');
-        }
-
-        var parts = safe.ToString().Split('-', StringSplitOptions.RemoveEmptyEntries);
-        return parts.Length == 0 ? "car" : string.Join('-', parts);
-    }
 }

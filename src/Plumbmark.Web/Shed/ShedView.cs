@@ -1,9 +1,11 @@
 using Plumbmark.Inspection.Car.Json;
 using Plumbmark.Inspection.Floor;
+using Plumbmark.Inspection.Language;
 using Plumbmark.Store;
 using Plumbmark.Web.Floor;
 using Plumbmark.Web.Layout;
 using Plumbmark.Web.Server;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Shed;
 
@@ -23,6 +25,10 @@ public sealed record ShedView(
 {
     private const int CarsOnAPage = 50;
     private const int MostInBin = 100;
+
+    // A larger car takes seconds: its own page may, the list may not.
+    private const int MostPointsInAList = 100;
+    private const int MostReadingsInAList = 1000;
 
     // What another build said may be said otherwise by this one.
     private static readonly string s_toldBy = typeof(FloorInspection).Module.ModuleVersionId.ToString("N")[..12];
@@ -77,11 +83,11 @@ public sealed record ShedView(
     {
         var state = (car.Readings, car.Points) switch
         {
-            (0, 0) => "nothing drawn yet",
-            (0, _) => $"{Words.Count(car.Points, "point")}, no reading yet",
-            _ => $"{Words.Count(car.Points, "point")}, {Words.Count(car.Readings, "reading")}",
+            (0, 0) => Say("shed.nothing-drawn-yet"),
+            (0, _) => Say("shed.no-reading-yet", Texts.Count("count.point", car.Points)),
+            _ => $"{Texts.Count("count.point", car.Points)}, {Texts.Count("count.reading", car.Readings)}",
         };
-        var name = string.IsNullOrWhiteSpace(car.Name) ? $"Car {car.Id}" : car.Name;
+        var name = string.IsNullOrWhiteSpace(car.Name) ? Say("shed.car-n", car.Id) : car.Name;
         return new Line(car.Id, name, car.Serial, state, car.Readings == 0 ? null : VerdictOf(car, request, budget));
     }
 
@@ -96,7 +102,7 @@ public sealed record ShedView(
             return Enum.TryParse<Verdict>(known, out var told) ? told : null;
         }
 
-        if (budget.IsSpent)
+        if (car.Points > MostPointsInAList || car.Readings > MostReadingsInAList || budget.IsSpent)
         {
             return null;
         }
