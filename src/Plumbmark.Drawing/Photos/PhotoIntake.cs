@@ -77,12 +77,7 @@ public static class PhotoIntake
         if ((long)size.Width * size.Height > MostPixelsAtOnce)
         {
             return new PhotoOutcome.Refused(
-                Texts.Say(
-                    "drawing.photo-intake.the-picture-is-by-pixels-at-most-million-are",
-                    codec.Info.Width,
-                    codec.Info.Height,
-                    MostPixelsAtOnce / 1_000_000
-                )
+                Texts.Say("drawing.photo-intake.more-pixels-at-once", codec.Info.Width, codec.Info.Height, MostPixelsAtOnce / 1_000_000)
             );
         }
 
