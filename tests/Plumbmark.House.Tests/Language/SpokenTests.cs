@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Diagnostics;
 using System.Text;
 using System.Text.Json;
@@ -12,6 +13,9 @@ namespace Plumbmark.House.Tests.Language;
 /// </summary>
 public sealed partial class SpokenTests
 {
+    // The marked language has none of them.
+    private static readonly SearchValues<char> s_plainVowels = SearchValues.Create("aeiouAEIOU");
+
     /// <summary>Ids of checks, such as <c>side-shift:A</c>, and words that a reading of the demo or a file's format has.</summary>
     private static readonly string[] s_formatWords =
     [
@@ -43,7 +47,7 @@ public sealed partial class SpokenTests
         House.None(
             from line in said.Split('\n')
             from word in Word().Matches(line).Select(m => m.Value)
-            where word.Length > 2 && word.AsSpan().ContainsAny("aeiouAEIOU") && !typed.Contains(word)
+            where word.Length > 2 && word.AsSpan().ContainsAny(s_plainVowels) && !typed.Contains(word)
             select $"“{word}” in: {line.Trim()}"
         );
     }
