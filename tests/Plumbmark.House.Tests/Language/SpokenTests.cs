@@ -43,7 +43,7 @@ public sealed partial class SpokenTests
         House.None(
             from line in said.Split('\n')
             from word in Word().Matches(line).Select(m => m.Value)
-            where word.Length > 2 && word.AsSpan().ContainsAny("aeiouAEIOU") && !typed.Contains(word)
+            where word.Length > 2 && Vowel().IsMatch(word) && !typed.Contains(word)
             select $"“{word}” in: {line.Trim()}"
         );
     }
@@ -74,6 +74,9 @@ public sealed partial class SpokenTests
             JsonValueKind.String => Word().Matches(of.GetString()!).Select(m => m.Value),
             _ => [],
         };
+
+    [GeneratedRegex("[aeiouAEIOU]")]
+    private static partial Regex Vowel();
 
     [GeneratedRegex(@"\p{L}+")]
     private static partial Regex Word();
