@@ -1,5 +1,3 @@
-using System.Text.Json;
-using Plumbmark.Web.Layout;
 using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Waiting;
@@ -9,12 +7,12 @@ public static class WaitingWords
 {
     private const string Prefix = "waiting.";
 
-    /// <summary>An object of JSON: the keys below <c>waiting.</c>, and what they say.</summary>
-    public static string Json { get; } =
-        JsonSerializer.Serialize(
+    /// <summary>A line for each key below <c>waiting.</c>: the key, an equals sign, what it says. Quotation marks, as JSON has them, would weigh a kilobyte more.</summary>
+    public static string Lines { get; } =
+        string.Join(
+            '\n',
             Keys.Where(k => k.StartsWith(Prefix, StringComparison.Ordinal))
-                .Select(k => k[Prefix.Length..])
                 .Order(StringComparer.Ordinal)
-                .ToDictionary(key => key, key => Say($"waiting.{key}"))
+                .Select(k => $"{k[Prefix.Length..]}={Say(k)}")
         );
 }

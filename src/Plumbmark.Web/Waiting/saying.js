@@ -1,7 +1,7 @@
 // Says in words what waits on this phone and why, above every page. The sentences come from the language file, through the page.
 
 const place = document.getElementById("waiting");
-const sentences = JSON.parse(place.dataset.words);
+const sentences = Object.fromEntries(place.dataset.words.split("\n").map((line) => line.split(/=(.*)/, 2)));
 const plural = new Intl.PluralRules(document.documentElement.lang || "en");
 
 const say = (key, ...parts) => sentences[key].replace(/\{(\d)\}/g, (_, i) => parts[i]);

@@ -1,4 +1,3 @@
-using System.Buffers;
 using System.Diagnostics;
 using System.Text;
 using System.Text.Json;
@@ -13,9 +12,6 @@ namespace Plumbmark.House.Tests.Language;
 /// </summary>
 public sealed partial class SpokenTests
 {
-    // The marked language has none of them.
-    private static readonly SearchValues<char> s_plainVowels = SearchValues.Create("aeiouAEIOU");
-
     /// <summary>Ids of checks, such as <c>side-shift:A</c>, and words that a reading of the demo or a file's format has.</summary>
     private static readonly string[] s_formatWords =
     [
@@ -47,7 +43,7 @@ public sealed partial class SpokenTests
         House.None(
             from line in said.Split('\n')
             from word in Word().Matches(line).Select(m => m.Value)
-            where word.Length > 2 && word.AsSpan().ContainsAny(s_plainVowels) && !typed.Contains(word)
+            where word.Length > 2 && Vowel().IsMatch(word) && !typed.Contains(word)
             select $"“{word}” in: {line.Trim()}"
         );
     }
@@ -78,6 +74,9 @@ public sealed partial class SpokenTests
             JsonValueKind.String => Word().Matches(of.GetString()!).Select(m => m.Value),
             _ => [],
         };
+
+    [GeneratedRegex("[aeiouAEIOU]")]
+    private static partial Regex Vowel();
 
     [GeneratedRegex(@"\p{L}+")]
     private static partial Regex Word();
