@@ -52,7 +52,7 @@ public static class BeforeAfterSheet
     private static IEnumerable<Block> Side(string word, CarFile car, FloorAnswer answer, double frameHeight, double rangeMetres)
     {
         yield return new SpaceBlock(4);
-        yield return TextBlock.Heading($"{word}: {VerdictWord.For(answer.Overall.Verdict)}");
+        yield return TextBlock.Heading($"{word}: {VerdictWord.Said(answer.Overall.Verdict)}");
         yield return new TextBlock(
             Texts.Say("sheet.before-after.readings", answer.Overall.Headline, car.StandingReadings.Count()),
             PageType.Small

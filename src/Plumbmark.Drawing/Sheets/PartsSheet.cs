@@ -49,8 +49,8 @@ public static class PartsSheet
                     (IReadOnlyList<TableCell>)
                         [
                             new TableCell(Capital(PartWords.Title(p.Part)), PageType.CellStrong),
-                            new TableCell(DispositionWord.For(p.Disposition), PageType.CellStrong),
-                            new TableCell(VerdictWord.For(p.Verdict), SheetWords.LetteringFor(p.Verdict)),
+                            new TableCell(DispositionWord.Said(p.Disposition), PageType.CellStrong),
+                            new TableCell(VerdictWord.Said(p.Verdict), SheetWords.LetteringFor(p.Verdict)),
                             new TableCell(TypeWords(p)),
                         ]
                 ),
@@ -59,7 +59,7 @@ public static class PartsSheet
 
     private static IEnumerable<Block> PartBlocks(BenchText text, PartAnswer part)
     {
-        yield return TextBlock.Heading($"{Capital(PartWords.Title(part.Part))}: {DispositionWord.For(part.Disposition)}");
+        yield return TextBlock.Heading($"{Capital(PartWords.Title(part.Part))}: {DispositionWord.Said(part.Disposition)}");
         yield return new TextBlock(Tag(part.Part), PageType.Small, staysWithNext: true);
         foreach (var reason in part.Reasons)
         {

@@ -1,14 +1,25 @@
+using Plumbmark.Inspection.Language;
+
 namespace Plumbmark.Inspection.Floor;
 
-/// <summary>The words of a verdict: the same on the page, on the sheet and in JSON.</summary>
+/// <summary>The words of a verdict: the same on the page, on the sheet and in JSON, but for the language of the reader.</summary>
 public static class VerdictWord
 {
-    /// <summary>true, out, or can't tell yet.</summary>
+    /// <summary>true, out, or can't tell yet: the words of the file formats, the same in every language.</summary>
     public static string For(Verdict verdict) =>
         verdict switch
         {
             Verdict.True => "true",
             Verdict.Out => "out",
             _ => "can't tell yet",
+        };
+
+    /// <summary>The same for a reader, in the language spoken.</summary>
+    public static string Said(Verdict verdict) =>
+        verdict switch
+        {
+            Verdict.True => Texts.Say("verdict.true"),
+            Verdict.Out => Texts.Say("verdict.out"),
+            _ => Texts.Say("verdict.cannot-tell"),
         };
 }

@@ -55,7 +55,7 @@ public static class PressTextReport
         text.Append(
             Texts.Say(
                 "press.text-report.straight",
-                log.Straightness is { } verdict ? VerdictWord.For(verdict) : Texts.Say("press.text-report.no-limit-known")
+                log.Straightness is { } verdict ? VerdictWord.Said(verdict) : Texts.Say("press.text-report.no-limit-known")
             )
         );
     }

@@ -74,14 +74,14 @@ public static class RoadText
 
     private static string Line(RoadFigure f, RoadDisplay display)
     {
-        var verdict = f.Verdict is { } v ? $"  [{VerdictWord.For(v)}]" : "";
+        var verdict = f.Verdict is { } v ? $"  [{VerdictWord.Said(v)}]" : "";
         var toe = f is { Kind: FigureKind.ToeIn, Side: null } && display.ToeAtRim(f.Value) is { } said ? $" ({said})" : "";
         return $"{RoadNames.Of(f.Kind, f.Side)}: {display.Said(f.Kind, f.Value)}{toe} {Sureness(f, display)}{verdict}";
     }
 
     private static string Line(WheelResult w, RoadDisplay display)
     {
-        var verdict = w.Verdict is { } v ? $"  [{VerdictWord.For(v)}]" : "";
+        var verdict = w.Verdict is { } v ? $"  [{VerdictWord.Said(v)}]" : "";
         var remarks = w.Remarks.Count > 0 ? $" {string.Join(" ", w.Remarks)}" : "";
         return $"{RoadSentences.NameOf(w)}: {display.Said(w.Kind, w.Value)} ±{display.Size(w.Kind, 2 * w.U)}{verdict}{remarks}";
     }

@@ -37,7 +37,7 @@ public static class FloorText
             foreach (var check in answer.Checks)
             {
                 var limit = check.LimitMetres is { } t ? Texts.Say("floor.limit", words.Limit(t)) : Texts.Say("floor.no-limit-known");
-                var verdict = check.Verdict is { } v ? VerdictWord.For(v) : "";
+                var verdict = check.Verdict is { } v ? VerdictWord.Said(v) : "";
                 text.Append(
                     $"  {check.Id, -24} {words.Of(check.ValueMetres), 12}  sure to {words.SureTo(check.UMetres), -10}  {limit, -20} {verdict}".TrimEnd()
                 );
