@@ -1,12 +1,13 @@
-using System.Globalization;
-using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Demo;
+using Plumbmark.Inspection.Journal;
 using Plumbmark.Store;
+using SkiaSharp;
 
 namespace Plumbmark.Journeys;
 
 /// <summary>
-/// Two phones enter readings at once, each over a wire that is cut at random bytes of the talk between browser and app, while tabs are closed and the
-/// app is killed in between: every reading is kept once, and each phone's in the order of entry.
+/// Two phones enter at once, each over a wire that is cut at random bytes of the talk between browser and app, while tabs are closed and the
+/// app is killed in between: all that was entered is kept once, and each phone's in the order of entry.
 /// </summary>
 /// <remarks>
 /// The seed is fixed; where in the talk a cut falls also depends on the machine's speed. bench/cuts runs a thousand and keeps the table.
@@ -15,32 +16,30 @@ public sealed class CutJourneys(Browser browser)
 {
     private const int Seed = 90_011;
     private const int CutsInABatch = 25; // a fresh car for each: the answer of a car with a thousand readings would take most of the time
-    private readonly SortedDictionary<string, int> _cuts = new(StringComparer.Ordinal);
-    private int _entered;
-    private int _posts;
-    private int _kills;
-    private int _tabs;
-    private int _lost;
-    private int _doubled;
-    private int _outOfOrder;
+    private readonly CutCount _count = CutCount.From(Environment.GetEnvironmentVariable("PLUMBMARK_CUTS_COUNT"));
+    private readonly Lock _lock = new();
 
     [Fact]
-    public async Task RandomCuts_TwoPhonesAtOnce_NoReadingIsLostOrDoubled()
+    public async Task RandomCuts_TwoPhonesAtOnce_NothingIsLostOrDoubled()
     {
         var cuts = int.TryParse(Environment.GetEnvironmentVariable("PLUMBMARK_CUTS"), out var asked) ? asked : 12;
-        for (var done = 0; done < cuts; done += CutsInABatch)
+        while (_count.Done() < cuts)
         {
-            await Batch(Seed + done, Math.Min(CutsInABatch, cuts - done));
-            if (Environment.GetEnvironmentVariable("PLUMBMARK_CUTS_TABLE") is { Length: > 0 } path)
+            await Batch(Seed + _count.Done(), Math.Min(CutsInABatch, cuts - _count.Done()));
+            if (Environment.GetEnvironmentVariable("PLUMBMARK_CUTS_COUNT") is { Length: > 0 } path)
             {
-                // After every batch, so that a long run that is broken off has said how far it came.
-                await File.WriteAllTextAsync(path, Table(_cuts.Values.Sum()), TestContext.Current.CancellationToken);
+                // After every batch, so that a long run may be stopped and goes on from here.
+                _count.WriteTo(path);
+                await File.WriteAllTextAsync(
+                    Path.ChangeExtension(path, ".txt"),
+                    _count.Table(Seed, CutsInABatch),
+                    TestContext.Current.CancellationToken
+                );
             }
         }
 
-        Assert.Equal(cuts, _cuts.Values.Sum());
-        Assert.InRange(_posts, _entered + 1, int.MaxValue); // some were sent twice, or no cut fell where it hurts
-        Assert.True(_lost + _doubled + _outOfOrder == 0, Table(cuts));
+        Assert.InRange(_count.Posts, _count.Entered + 1, int.MaxValue); // some were sent twice, or no cut fell where it hurts
+        Assert.True(_count.Lost + _count.Doubled + _count.OutOfOrder == 0, _count.Table(Seed, CutsInABatch));
     }
 
     private async Task Batch(int seed, int cuts)
@@ -72,8 +71,9 @@ public sealed class CutJourneys(Browser browser)
             foreach (var phone in phones)
             {
                 await phone.Empty();
-                _entered += phone.Entered.Count;
-                _posts += phone.Posts;
+                _count.Entered += phone.Entered.Count;
+                _count.EnteredElsewhere += phone.EnteredElsewhere;
+                _count.Posts += phone.Posts;
                 await phone.DisposeAsync();
             }
 
@@ -93,7 +93,7 @@ public sealed class CutJourneys(Browser browser)
 
     private async Task Walk(CutPhone phone, Random random, int cuts, Func<Task> restart)
     {
-        await phone.Open();
+        await phone.Open(CutForm.Any(random));
         for (var cut = 0; cut < cuts; cut++)
         {
             // A request is about a thousand bytes, its answer five hundred; the page that is shown then, tens of thousands.
@@ -105,20 +105,21 @@ public sealed class CutJourneys(Browser browser)
             }
 
             phone.Wire.Cut();
-            Count(phone.Wire.CutDuring);
+            var during = phone.Wire.CutDuring;
+            Count(() => _count.Cuts[during] = _count.Cuts.GetValueOrDefault(during) + 1);
             var what = random.Next(20);
             if (what == 0)
             {
-                Interlocked.Increment(ref _kills);
+                Count(() => _count.Kills++);
                 await restart();
             }
 
-            if (what is 1 or 2 or 3)
+            if (what is >= 1 and <= 5)
             {
-                Interlocked.Increment(ref _tabs);
+                Count(() => _count.Tabs++);
                 await phone.CloseTab();
                 phone.Wire.Mend();
-                await phone.Open();
+                await phone.Open(CutForm.Any(random));
             }
             else
             {
@@ -128,51 +129,48 @@ public sealed class CutJourneys(Browser browser)
         }
     }
 
-    private void Count(string during)
+    private void Count(Action count)
     {
-        lock (_cuts)
+        lock (_lock)
         {
-            _cuts[during] = _cuts.GetValueOrDefault(during) + 1;
+            count();
         }
     }
 
     private void Compare(string folder, IEnumerable<CutPhone> phones)
     {
         using var journals = Journals.Open(Path.Combine(folder, "plumbmark.db"));
-        var kept = journals.Car(1)!.File.Readings.Select(r => r.Note!).ToList();
+        var kept = journals.Car(1)!.Entries.Select(e => LabelOf(journals, e.Entry.Act)).OfType<string>().ToList();
         foreach (var phone in phones)
         {
             var its = kept.Where(n => n.StartsWith(phone.Name, StringComparison.Ordinal)).ToList();
-            _lost += phone.Entered.Except(its).Count();
-            _doubled += its.Count - its.Distinct().Count();
-            _outOfOrder += phone.Entered.Intersect(its).Zip(its.Distinct()).Count(pair => pair.First != pair.Second);
+            _count.Lost += phone.Entered.Except(its).Count();
+            _count.Doubled += its.Count - its.Distinct().Count();
+            _count.OutOfOrder += phone.Entered.Intersect(its).Zip(its.Distinct()).Count(pair => pair.First != pair.Second);
         }
+    }
+
+    private static string? LabelOf(Journals journals, Act act) =>
+        act switch
+        {
+            Act.ReadingTaken reading => reading.Reading.Note,
+            Act.BenchMeasured measured => measured.Measure.Note,
+            Act.CrackTested tested => tested.Test.Note,
+            Act.WheelRead wheel => wheel.Reading.Note,
+            Act.PhotoTaken photo => LabelOf(journals.Photo(1, photo.Photo.Photo)!.Bytes),
+            _ => null,
+        };
+
+    private static string LabelOf(byte[] photo)
+    {
+        using var bitmap = SKBitmap.Decode(photo);
+        return $"{(bitmap.Height == 60 ? "a" : "b")}{bitmap.Width - 100}";
     }
 
     private static void Add(string folder)
     {
         using var journals = Journals.Open(Path.Combine(folder, "plumbmark.db"));
-        journals.Add(LadderCar.File());
+        var demo = DemoCar.File();
+        journals.Add(LadderCar.File() with { Parts = demo.Parts, Press = demo.Press });
     }
-
-    private string Table(int cuts) =>
-        string.Create(
-            CultureInfo.InvariantCulture,
-            $"""
-            Two phones (Chromium, 360 x 740) enter readings at once; the wire of each is cut at a random byte, {cuts} times in all (seeds from {Seed}).
-            Every batch of {CutsInABatch} cuts ends with the comparison of what was typed with what the journal holds, in order.
-
-            the wire was cut while there passed    times
-            {string.Join('\n', _cuts.Select(c => $"{c.Key, -37}{c.Value, 7}"))}
-
-            readings typed                       {_entered, 7}
-            times a reading was sent             {_posts, 7}
-            tabs closed with readings waiting    {_tabs, 7}
-            app killed and started again         {_kills, 7}
-            readings lost                        {_lost, 7}
-            readings doubled                     {_doubled, 7}
-            readings out of order                {_outOfOrder, 7}
-
-            """
-        );
 }

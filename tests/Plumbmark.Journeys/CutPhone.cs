@@ -9,20 +9,46 @@ internal sealed class CutPhone(Browser browser, AppProcess app, string name, Fun
         "new Promise(done => { const open = indexedDB.open('plumbmark'); open.onsuccess = () => { const db = open.result; "
         + "const all = db.transaction('waiting').objectStore('waiting').count(); all.onsuccess = () => { db.close(); done(all.result); }; }; })";
 
+    // A photo is as many pixels wide as its number says: so it can be told from every other when it has been drawn anew.
+    private const string Fill = """
+        async ({ action, fields, note, label, count, tall }) => {
+          const form = document.querySelector(`main form[data-waits][action='${action}']`);
+          fields.forEach((f) => (form.elements.namedItem(f.split("=")[0]).value = f.split("=")[1]));
+          if (note) {
+            form.elements.namedItem(note).value = label;
+          } else {
+            const canvas = Object.assign(document.createElement("canvas"), { width: 100 + count, height: tall });
+            const files = new DataTransfer();
+            files.items.add(new File([await new Promise((done) => canvas.toBlob(done))], `${label}.png`, { type: "image/png" }));
+            form.elements.namedItem("photo").files = files.files;
+          }
+
+          const name = form.elements.namedItem("form").value;
+          form.requestSubmit();
+          return name;
+        }
+        """;
+
     private IBrowserContext? _context;
     private IPage? _page;
+    private CutForm _form = CutForm.Reading;
 
     public string Name { get; } = name;
 
     public CutWire Wire { get; } = new(appPort);
 
-    /// <summary>The note of every reading entered, in order.</summary>
+    /// <summary>The label of all that was entered, in order.</summary>
     public List<string> Entered { get; } = [];
+
+    /// <summary>How many of them were no readings of the floor.</summary>
+    public int EnteredElsewhere { get; private set; }
 
     public int Posts => Wire.Posts;
 
-    public async Task Open()
+    /// <summary>Opens the page of one form; a page cannot be left while the wire is cut.</summary>
+    public async Task Open(CutForm form)
     {
+        _form = form;
         if (_context is null)
         {
             _page = await browser.Open(app, address: Wire.Address);
@@ -39,7 +65,7 @@ internal sealed class CutPhone(Browser browser, AppProcess app, string name, Fun
         {
             try
             {
-                await _page.GotoAsync("/cars/1/floor");
+                await _page.GotoAsync(form.Page);
                 break;
             }
             catch (Exception e) when (e is PlaywrightException or TimeoutException && left > 0)
@@ -49,30 +75,28 @@ internal sealed class CutPhone(Browser browser, AppProcess app, string name, Fun
         }
     }
 
-    /// <summary>Types a reading and presses the button; back when the form stands ready for the next, kept or waiting.</summary>
+    /// <summary>Fills the form and presses the button; back when it stands ready for the next, kept or waiting.</summary>
     public async Task Enter()
     {
-        var note = $"{Name}{Entered.Count + 1}";
-        Entered.Add(note);
+        var label = $"{Name}{Entered.Count + 1}";
+        Entered.Add(label);
+        EnteredElsewhere += _form == CutForm.Reading ? 0 : 1;
         var form = await _page!.EvaluateAsync<string>(
-            """
-            (note) => {
-              const form = document.querySelector(".floor-entry[data-waits]");
-              const set = (name, value) => (form.elements.namedItem(name).value = value);
-              set("from", "A.L");
-              set("to", "B.R");
-              set("value", "31 1/2");
-              set("note", note);
-              const name = form.elements.namedItem("form").value;
-              form.requestSubmit();
-              return name;
+            Fill,
+            new
+            {
+                action = _form.Action,
+                fields = _form.Fields,
+                note = _form.Note,
+                label,
+                count = Entered.Count,
+                tall = Name == "a" ? 60 : 61,
             }
-            """,
-            note
         );
         await _page.WaitForFunctionAsync(
-            "(name) => document.querySelector('.floor-entry[data-waits] [name=form]')?.value !== name && !document.querySelector('form[data-keeping]')",
-            form
+            "([action, name]) => { const form = document.querySelector(`main form[data-waits][action='${action}']`); "
+                + "return form && form.elements.namedItem('form').value !== name && !document.querySelector('form[data-keeping]'); }",
+            new[] { _form.Action, form }
         );
     }
 

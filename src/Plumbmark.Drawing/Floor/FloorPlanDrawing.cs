@@ -57,8 +57,9 @@ public static class FloorPlanDrawing
         shapes.AddRange(CentreLine(scene, Header + height));
         shapes.AddRange(ReadingLines.Measured(scene));
         shapes.AddRange(FrameLines.Draw(scene));
-        shapes.AddRange(ReadingLines.Next(scene));
-        shapes.AddRange(ReadingLines.Doubted(scene));
+        var taken = labels.Patches.ToList();
+        shapes.AddRange(ReadingLines.Next(scene, taken));
+        shapes.AddRange(ReadingLines.Doubted(scene, taken));
         shapes.AddRange(seen.Select(s => PointShapes.Draw(scene, labels, s)));
         var bottom = Header + height + 4;
         var (legend, end) = new Legend(scene, labels.LeftOut).Draw(bottom + 4);

@@ -19,8 +19,12 @@ async function reach(request) {
 
 const away = (detail) => document.dispatchEvent(new CustomEvent("plumbmark:away", { detail }));
 
-async function show(request, address) {
+async function show(request, address, isWanted = () => true) {
   const [answer, html] = await reach(request);
+  if (!isWanted()) {
+    return null; // meanwhile something was typed, which the page would take away
+  }
+
   if (!(answer.headers.get("content-type") ?? "").startsWith("text/html")) {
     throw new Error("not a page");
   }
@@ -172,7 +176,7 @@ addEventListener("pageshow", () => {
 
 // What waiting.js has sent, or found back in order, is shown by the same hand as everything else.
 document.addEventListener("plumbmark:show", async (event) => {
-  const { html, address, kept } = event.detail;
+  const { html, address, kept, isWanted } = event.detail;
   try {
     if (html) {
       put(html);
@@ -180,7 +184,11 @@ document.addEventListener("plumbmark:show", async (event) => {
       return;
     }
 
-    const there = await show(address, address);
+    const there = await show(address, address, isWanted);
+    if (there === null) {
+      return;
+    }
+
     if (new URL(there, location.href).href !== location.href) {
       history.pushState(null, "", there);
     }

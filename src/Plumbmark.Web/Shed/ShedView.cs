@@ -26,6 +26,10 @@ public sealed record ShedView(
     private const int CarsOnAPage = 50;
     private const int MostInBin = 100;
 
+    // A larger car takes seconds: its own page may, the list may not.
+    private const int MostPointsInAList = 100;
+    private const int MostReadingsInAList = 1000;
+
     // What another build said may be said otherwise by this one.
     private static readonly string s_toldBy = typeof(FloorInspection).Module.ModuleVersionId.ToString("N")[..12];
 
@@ -98,7 +102,7 @@ public sealed record ShedView(
             return Enum.TryParse<Verdict>(known, out var told) ? told : null;
         }
 
-        if (budget.IsSpent)
+        if (car.Points > MostPointsInAList || car.Readings > MostReadingsInAList || budget.IsSpent)
         {
             return null;
         }

@@ -4,15 +4,10 @@
 // Over plain http a browser offers neither service workers nor locks: two tabs may send the same reading, and the laptop keeps it once.
 
 const patienceMilliseconds = 6000; // longer than the slowest answer; a person under a frame does not wait longer
+const slowestBytesInAMillisecond = 50; // a photo may take as long as it needs over poor Wi-Fi
 const pausesMilliseconds = [1000, 2000, 3000, 5000];
 const other = "BroadcastChannel" in self ? new BroadcastChannel("plumbmark-waiting") : null;
-const state = { away: false, shut: false, trouble: "", unsent: false, sent: 0, tries: 0, timer: 0, sending: null };
-
-// ---- what it says, in the language of the page
-
-const texts = JSON.parse(document.getElementById("waiting").dataset.texts);
-const say = (key, ...parts) => texts[key].replace(/\{(\d)\}/g, (_, part) => parts[part]);
-const count = (key, number) => say(`${key}.${number === 1 ? "one" : "many"}`, number);
+const state = { away: false, shut: false, trouble: "", unsent: false, full: false, stays: false, sent: [], tries: 0, timer: 0, sending: null };
 
 // ---- what is kept on the phone
 
@@ -82,7 +77,10 @@ async function sendAll() {
     state.shut = outcome.is === "shut";
     state.trouble = outcome.trouble ?? "";
     if (outcome.is === "kept") {
-      state.sent += waited ? 1 : 0;
+      if (waited) {
+        state.sent.push(item);
+      }
+
       await remove(item);
     } else if (outcome.is === "refused") {
       await rewrite({ ...item, refused: outcome.sentences });
@@ -124,15 +122,19 @@ async function post(item) {
 }
 
 function attempt(item, formToken) {
-  const body = new URLSearchParams(item.fields);
+  const files = item.files ?? []; // there are none in what an older page has kept
+  const body = files.length > 0 ? new FormData() : new URLSearchParams();
+  item.fields.forEach(([name, value]) => body.append(name, value));
+  files.forEach((file) => body.append(file.name, file.blob, file.fileName));
   body.set("token", formToken);
+  const bytes = files.reduce((sum, file) => sum + file.blob.size, 0);
   return fetch(item.action, {
     method: "POST",
     body,
     headers: { "plumbmark-waiting": item.car },
     redirect: "manual",
     credentials: "same-origin",
-    signal: AbortSignal.timeout(patienceMilliseconds),
+    signal: AbortSignal.timeout(patienceMilliseconds + bytes / slowestBytesInAMillisecond),
   });
 }
 
@@ -169,17 +171,19 @@ async function retry() {
   }
 
   if (!state.away && !state.shut && [...outcomes.values()].some((o) => o.is === "kept") && isUntouched()) {
-    show(addressHere());
+    show(addressHere(), null, isUntouched);
   }
 }
 
-/** Nothing is typed that would be lost when the page is shown anew. */
+/** Nothing is typed, ticked or chosen that would be lost when the page is shown anew. */
 const isUntouched = () =>
-  [...document.querySelectorAll("main form :is(input:not([type=hidden]):not([type=file]), textarea)")].every((f) => f.value === f.defaultValue || f.value === "");
+  [...document.querySelectorAll("main form :is(input:not([type=hidden]), textarea)")].every((f) =>
+    ["checkbox", "radio"].includes(f.type) ? f.checked === f.defaultChecked : f.value === f.defaultValue || f.value === "",
+  );
 
 /** This page with what is picked in its form. */
 function addressHere() {
-  const form = document.querySelector("main form[data-waits]");
+  const form = document.querySelector("main form.floor-entry[data-waits]");
   if (!form) {
     return location.href;
   }
@@ -188,102 +192,31 @@ function addressHere() {
   return `${location.pathname}?${new URLSearchParams(picked)}`;
 }
 
-const show = (address, kept) => document.dispatchEvent(new CustomEvent("plumbmark:show", { detail: { address, kept } }));
+const show = (address, kept, isWanted) => document.dispatchEvent(new CustomEvent("plumbmark:show", { detail: { address, kept, isWanted } }));
 
-// ---- saying so
+// ---- saying so: see saying.js
 
 let saying = null;
-const tell = () => (saying = (saying ?? Promise.resolve()).then(draw, draw));
+const tell = () => (saying = (saying ?? Promise.resolve()).then(say, say));
 
-async function draw() {
-  const place = document.getElementById("waiting");
+async function say() {
   const items = await all().catch(() => []);
-  const waiting = items.filter((i) => !i.refused);
-  const refused = items.filter((i) => i.refused);
-  if ((waiting.length > 0 || state.away) && !state.shut) {
+  if ((items.some((i) => !i.refused) || state.away) && !state.shut) {
     again();
   } else {
     state.tries = 0;
   }
 
-  const words = place.querySelector("[role=status]");
-  const text = wordsOf(waiting.length, refused.length);
-  if (words.textContent !== text) {
-    words.textContent = text;
-  }
-
-  place.hidden = text === "";
-  place.classList.toggle("is-away", state.away || state.shut);
-  const list = place.querySelector("details");
-  list.hidden = items.length === 0;
-  list.open ||= refused.length > 0;
-  place.querySelector("ul").replaceChildren(...items.map(line));
-}
-
-function wordsOf(waiting, refused) {
-  const parts = [];
-  if (state.shut) {
-    parts.push(say("waiting.shut"));
-  } else if (state.trouble) {
-    parts.push(say("waiting.trouble", state.trouble));
-  } else if (state.away) {
-    parts.push(say("waiting.away"));
-  }
-
-  if (waiting > 0) {
-    parts.push(count(state.shut ? "waiting.waits-shut" : state.away ? "waiting.waits-away" : "waiting.waits", waiting));
-  } else if (state.unsent) {
-    parts.push(say("waiting.unsent"));
-  } else if (state.away) {
-    parts.push(say("waiting.go-on"));
-  } else if (state.sent > 0 && waited) {
-    parts.push(count(refused > 0 ? "waiting.back-else" : "waiting.back", state.sent));
-  }
-
-  if (refused > 0) {
-    parts.push(count("waiting.refused", refused));
-  }
-
-  return parts.join(" ");
+  state.stays &&= state.away;
+  const { away, shut, trouble, unsent, full, stays } = state;
+  const sent = waited ? state.sent : [];
+  document.dispatchEvent(new CustomEvent("plumbmark:waiting", { detail: { items, sent, away, shut, trouble, unsent, full, stays } }));
 }
 
 let waited = false; // whether anything has waited since this page was opened
 
-function line(item) {
-  const entry = document.createElement("li");
-  const words = document.createElement("p");
-  words.textContent = `${item.words} (${new Date(item.at).toLocaleTimeString([], { hour: "2-digit", minute: "2-digit" })})`;
-  entry.append(words);
-  if (item.refused) {
-    const why = document.createElement("p");
-    why.className = "fault";
-    why.textContent = say("waiting.not-taken", item.refused.join(" "));
-    entry.append(
-      why,
-      button(say("waiting.send-again"), item, () => rewrite({ ...item, refused: null }).then(retry)),
-      button(say("waiting.throw-away"), item, () => throwAway(item)),
-    );
-  }
-
-  return entry;
-}
-
-function button(words, item, press) {
-  const made = document.createElement("button");
-  made.type = "button";
-  made.className = "plain";
-  made.textContent = words;
-  made.setAttribute("aria-label", say("waiting.about", words, item.words));
-  made.addEventListener("click", press);
-  return made;
-}
-
-async function throwAway(item) {
-  if (confirm(say("waiting.confirm", item.words))) {
-    await remove(item);
-    changed();
-  }
-}
+document.addEventListener("plumbmark:send-again", (event) => rewrite({ ...event.detail, refused: null }).then(retry));
+document.addEventListener("plumbmark:throw-away", (event) => remove(event.detail).then(changed));
 
 function changed() {
   other?.postMessage("changed");
@@ -292,13 +225,22 @@ function changed() {
 
 // ---- a form
 
-/** What a person would say of the form: the ends and what was typed. */
+/** What a person would say of the form: what it is about, the ends and what was typed, ticked or chosen. */
 function wordsOfForm(form) {
   const fields = [...form.elements].filter((f) => f.name && !["hidden", "submit", "button"].includes(f.type) && f.name !== "tool" && f.value.trim());
   const value = (name) => fields.find((f) => f.name === name)?.value ?? "";
-  const ends = value("from") && value("to") ? [say("waiting.ends", value("from"), value("to"))] : [value("from"), value("to")];
+  const ends = value("from") && value("to") ? [`${value("from")} to ${value("to")}`] : [value("from"), value("to")];
   const rest = fields.filter((f) => !["point", "from", "to"].includes(f.name) && !(["checkbox", "radio"].includes(f.type) && !f.checked));
-  return [value("point"), ...ends, ...rest.map((f) => f.value.trim())].filter(Boolean).join(", ") || say("waiting.empty-form");
+  const said = [value("point"), ...ends, ...rest.map(wordsOfField)].filter(Boolean).join(", ");
+  return [form.dataset.says, said].filter(Boolean).join(": ");
+}
+
+function wordsOfField(field) {
+  if (field.type === "file") {
+    return field.files[0].name;
+  }
+
+  return (field.selectedOptions?.[0]?.text ?? (field.type === "checkbox" ? field.closest("label")?.textContent : null) ?? field.value).trim();
 }
 
 /** crypto.randomUUID is not there over plain http. */
@@ -328,13 +270,22 @@ document.addEventListener(
 );
 
 async function keepAndSend(form, submitter) {
-  const fields = [...new FormData(form, submitter)].filter(([name]) => name !== "token");
-  const name = form.elements.namedItem("form").value;
+  if (tooLarge(form)) {
+    return;
+  }
+
   let item;
   try {
-    item = await keep({ name, action: new URL(form.action).pathname, car: form.dataset.waits, fields, words: wordsOfForm(form), at: Date.now() });
-  } catch {
-    // No room on the phone, or a window that keeps nothing: sent in the ordinary way.
+    item = await keep(await itemOf(form, submitter));
+    state.full = state.stays = false;
+  } catch (fault) {
+    if (state.away && fault?.name === "QuotaExceededError") {
+      state.full = true; // it stays on the page, and the words say so
+      tell();
+      return;
+    }
+
+    // A window that keeps nothing: sent in the ordinary way.
     form.dataset.atOnce = "yes";
     form.requestSubmit(submitter);
     return;
@@ -347,7 +298,7 @@ async function keepAndSend(form, submitter) {
   }
 
   waited = false;
-  state.sent = 0;
+  state.sent = [];
   submitter?.setAttribute("aria-busy", "true");
   const outcome = await outcomeOf(item);
   submitter?.removeAttribute("aria-busy");
@@ -361,6 +312,47 @@ async function keepAndSend(form, submitter) {
   } else {
     waits(form);
   }
+}
+
+/** What is kept of a form. A file is read to its end now: the one that was chosen may be gone when the connection is back. */
+async function itemOf(form, submitter) {
+  const entries = [...new FormData(form, submitter)].filter(([name]) => name !== "token");
+  const files = [];
+  for (const [name, file] of entries) {
+    if (file instanceof File && file.size > 0) {
+      files.push({ name, fileName: file.name, blob: new Blob([await file.arrayBuffer()], { type: file.type }) });
+    }
+  }
+
+  return {
+    name: form.elements.namedItem("form").value,
+    action: new URL(form.action).pathname,
+    car: form.dataset.waits,
+    kind: form.dataset.what,
+    fields: entries.filter(([, value]) => typeof value === "string"),
+    files,
+    words: wordsOfForm(form),
+    at: Date.now(),
+  };
+}
+
+/** A file that the laptop would refuse anyway is told at once, where another can still be taken. */
+function tooLarge(form) {
+  for (const input of form.querySelectorAll("input[type=file][data-most]")) {
+    const bytes = input.files[0]?.size ?? 0;
+    input.parentElement.querySelector(".fault")?.remove();
+    if (bytes > Number(input.dataset.most)) {
+      const fault = document.createElement("p");
+      fault.className = "fault";
+      fault.role = "alert";
+      fault.textContent = input.dataset.tooLarge.replace("{0}", (bytes / 1048576).toFixed(1));
+      input.after(fault);
+      input.focus();
+      return true;
+    }
+  }
+
+  return false;
 }
 
 /** A sending that was under way may have looked past this item already; then another one follows it. */
@@ -379,11 +371,7 @@ function ready(form) {
   form.elements.namedItem("form").value = newName();
   const done = lineIn(form);
   for (const field of form.elements) {
-    // Where the tape starts and which tool it is stay as they are, as they do when the laptop shows the form anew.
-    const isTyped = field.matches("textarea, input:not([type])") || ["text", "search", "number"].includes(field.type);
-    if ((isTyped && field.name !== "startAt") || ["point", "from", "to"].includes(field.name)) {
-      field.value = "";
-    }
+    empty(field, form.matches(".floor-entry"));
   }
 
   const round = form.querySelector("[data-round]");
@@ -394,12 +382,20 @@ function ready(form) {
   }
 
   form.dispatchEvent(new CustomEvent("plumbmark:waits", { bubbles: true }));
-  if (endsOf(form).length > 0) {
-    markPicks(form);
-  }
-
-  const value = form.elements.namedItem("value") ?? form.querySelector("input:not([type=hidden])");
+  const value = form.elements.namedItem("value") ?? form.querySelector("input:not([type=hidden], [type=file])");
   value?.focus({ preventScroll: true });
+}
+
+/** As the laptop shows the form anew: on the floor, where the tape starts and which tool it is stay as they are. */
+function empty(field, isOnFloor) {
+  const isTyped = field.matches("textarea, input:not([type])") || ["text", "search", "number", "file"].includes(field.type);
+  if ((isTyped && field.name !== "startAt") || (isOnFloor && ["point", "from", "to"].includes(field.name))) {
+    field.value = "";
+  } else if (field.type === "checkbox") {
+    field.checked = false;
+  } else if (field.matches("select") && !isOnFloor) {
+    field.selectedIndex = Math.max(0, [...field.options].findIndex((o) => o.defaultSelected));
+  }
 }
 
 const endsOf = (form) => ["point", "from", "to"].map((name) => form.elements.namedItem(name)).filter(Boolean);
@@ -411,30 +407,7 @@ function fill(form, next) {
   }
 }
 
-// ---- picking without the laptop
-
-/** A tap on a point of the drawing goes into the lists beside it: the first empty one, or a new beginning when all are full. */
-function pick(form, id) {
-  const ends = endsOf(form);
-  if (ends.every((e) => e.value)) {
-    ends.forEach((e) => (e.value = ""));
-  }
-
-  const same = ends.find((e) => e.value === id);
-  const empty = ends.find((e) => !e.value);
-  (same ?? empty).value = same ? "" : id;
-  markPicks(form);
-  if (ends.every((e) => e.value)) {
-    form.elements.namedItem("value")?.focus();
-  }
-}
-
-function markPicks(form) {
-  const picked = endsOf(form).map((e) => e.value);
-  for (const point of document.querySelectorAll("main [data-point]")) {
-    point.classList.toggle("is-picked", picked.includes(point.dataset.point));
-  }
-}
+// ---- links without the laptop
 
 document.addEventListener(
   "click",
@@ -453,21 +426,14 @@ document.addEventListener(
   true,
 );
 
-function pickedHere(link) {
-  const form = document.querySelector("main form[data-waits]");
-  if (!("point" in link.dataset) || !form) {
-    return false;
-  }
-
-  pick(form, link.dataset.point);
-  return true;
-}
+/** A tap on a point of the drawing: see picking.js. */
+const pickedHere = (link) => !document.dispatchEvent(new CustomEvent("plumbmark:pick", { detail: link, cancelable: true }));
 
 async function isBack() {
   const fresh = await freshToken().catch(() => "");
   if (!fresh) {
-    const words = document.querySelector("#waiting [role=status]");
-    words.textContent = say("waiting.no-page");
+    state.stays = true;
+    tell();
   }
 
   return fresh !== "";

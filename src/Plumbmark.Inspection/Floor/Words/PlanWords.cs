@@ -11,7 +11,7 @@ internal static class PlanWords
         var what = Task(planned.Candidate);
         return planned.Settles.Count == 0
             ? $"{what}."
-            : Texts.Say("floor.plan.it-settles-most-about", what, Words.And([.. planned.Settles.Take(4).Select(Subject)]));
+            : Texts.Say("floor.plan.it-settles-most-about", what, Words.And([.. planned.Settles.Select(Subject).Distinct().Take(4)]));
     }
 
     /// <summary>A next reading in a few words.</summary>
