@@ -47,14 +47,14 @@ public static class FloorEndDrawing
         var times = Exaggeration.Of(Math.Max(largest, 1e-5), UnitsPerMetre, Reach); // 0.01 mm: level frames stay level lines
         var shapes = new List<Shape>
         {
-            new Shape.Words(new Spot(2, 12), Texts.Say("drawing.words.left"), Palette.Remark),
+            new Shape.Words(new Spot(2, 12), Texts.Say("drawing.floor-end.left"), Palette.Remark),
             new Shape.Words(
                 new Spot(options.Width / 2, 12),
                 Texts.Say("drawing.floor-end.seen-from-behind-front-pair"),
                 Palette.Remark,
                 Anchor.Middle
             ),
-            new Shape.Words(new Spot(options.Width - 2, 12), Texts.Say("drawing.words.right"), Palette.Remark, Anchor.End),
+            new Shape.Words(new Spot(options.Width - 2, 12), Texts.Say("drawing.floor-end.right"), Palette.Remark, Anchor.End),
         };
         var y = Header + Reach + 4;
         foreach (var pair in pairs)
@@ -115,7 +115,7 @@ public static class FloorEndDrawing
             ? Texts.Say("drawing.floor-end.level", sureness)
             : Texts.Say(
                 "drawing.floor-end.higher-by",
-                difference > 0 ? Texts.Say("drawing.words.left") : Texts.Say("drawing.words.right"),
+                difference > 0 ? Texts.Say("drawing.floor-end.left") : Texts.Say("drawing.floor-end.right"),
                 display.Text(Math.Abs(difference)),
                 sureness
             );

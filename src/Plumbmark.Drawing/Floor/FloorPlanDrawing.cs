@@ -73,8 +73,13 @@ public static class FloorPlanDrawing
         yield return new Shape.Line(new Spot(x, Header), new Spot(x, bottom), Palette.Centre);
         Spot[] arrow = [new(x - 4, Header), new(x, Header - 8), new(x + 4, Header)];
         yield return new Shape.Path(arrow, true, Palette.Rule);
-        yield return new Shape.Words(new Spot(x, 12), Texts.Say("drawing.words.front"), Palette.Remark, Anchor.Middle);
-        yield return new Shape.Words(new Spot(2, 12), Texts.Say("drawing.words.left"), Palette.Remark);
-        yield return new Shape.Words(new Spot(scene.Options.Width - 2, 12), Texts.Say("drawing.words.right"), Palette.Remark, Anchor.End);
+        yield return new Shape.Words(new Spot(x, 12), Texts.Say("drawing.floor-plan.front"), Palette.Remark, Anchor.Middle);
+        yield return new Shape.Words(new Spot(2, 12), Texts.Say("drawing.floor-plan.left"), Palette.Remark);
+        yield return new Shape.Words(
+            new Spot(scene.Options.Width - 2, 12),
+            Texts.Say("drawing.floor-plan.right"),
+            Palette.Remark,
+            Anchor.End
+        );
     }
 }

@@ -148,7 +148,7 @@ internal sealed class AdviceSentences(BenchCase part)
             yield return Texts.Say(
                 "bench.advice.only-measured-and-found-true",
                 Listed(cover.Told.Select(DimensionWords.Name)),
-                cover.Told.Count == 1 ? "was" : "were",
+                cover.Told.Count == 1 ? Texts.Say("bench.advice.was") : Texts.Say("bench.advice.were"),
                 Listed(cover.Missing.Select(g => g.What))
             );
         }

@@ -32,7 +32,7 @@ public static class BenchReport
 
             Lines(text, part.Wanting);
             Heading(text, Texts.Say("bench.report.measure-next"), part.MeasureNext);
-            Heading(text, "Remember", part.Reminders);
+            Heading(text, Texts.Say("bench.report.remember"), part.Reminders);
         }
 
         return text.ToString();

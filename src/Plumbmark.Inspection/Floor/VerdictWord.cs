@@ -2,7 +2,7 @@ using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Floor;
 
-/// <summary>The words of a verdict: the same on the page, on the sheet and in JSON, but for the language of the reader.</summary>
+/// <summary>The words of a verdict, in English as JSON and tables have them, and in the language spoken as pages, sheets and texts say them.</summary>
 public static class VerdictWord
 {
     /// <summary>true, out, or can't tell yet: the words of the file formats, the same in every language.</summary>
@@ -14,7 +14,7 @@ public static class VerdictWord
             _ => "can't tell yet",
         };
 
-    /// <summary>The same for a reader, in the language spoken.</summary>
+    /// <summary>The same for people, in the language spoken.</summary>
     public static string Said(Verdict verdict) =>
         verdict switch
         {

@@ -74,7 +74,11 @@ internal static class DoubtWords
     }
 
     private static string Off(Doubted doubted, LengthWords words) =>
-        Texts.Say("floor.doubt.than-the-other-readings-say", words.Size(doubted.SizeMetres), doubted.SizeMetres > 0 ? "more" : "less");
+        Texts.Say(
+            "floor.doubt.than-the-other-readings-say",
+            words.Size(doubted.SizeMetres),
+            doubted.SizeMetres > 0 ? Texts.Say("floor.doubt.more") : Texts.Say("floor.doubt.less")
+        );
 
     private static string Name(Reading reading) =>
         reading switch
