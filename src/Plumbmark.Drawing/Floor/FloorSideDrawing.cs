@@ -35,7 +35,7 @@ public static class FloorSideDrawing
         var labels = new SideLabels(scene, Above, Above + height);
         var shapes = new List<Shape>
         {
-            new Shape.Words(new Spot(2, 12), "← front", Palette.Remark),
+            new Shape.Words(new Spot(2, 12), Texts.Say("drawing.words.front-back"), Palette.Remark),
             new Shape.Words(
                 new Spot(options.Width - 2, 12),
                 Texts.Say("drawing.floor-side.left-side-above-right-side"),

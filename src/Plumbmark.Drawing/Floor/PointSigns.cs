@@ -34,9 +34,9 @@ internal static class PointSigns
     public static string Words(PointSign sign) =>
         sign switch
         {
-            PointSign.True => "true",
-            PointSign.Out => "out",
-            PointSign.CannotTellYet => "can't tell yet",
+            PointSign.True => VerdictWord.Said(Verdict.True),
+            PointSign.Out => VerdictWord.Said(Verdict.Out),
+            PointSign.CannotTellYet => VerdictWord.Said(Verdict.CannotTellYet),
             PointSign.NoLimit => Texts.Say("drawing.point-signs.no-verdict"),
             PointSign.NotMeasured => Texts.Say("drawing.point-signs.not-measured"),
             _ => throw new System.Diagnostics.UnreachableException(),

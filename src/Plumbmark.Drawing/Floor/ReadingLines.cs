@@ -38,7 +38,9 @@ internal static class ReadingLines
         {
             var reading = suspect.Reading is { } id ? readings.GetValueOrDefault(id) : null;
             var points = reading?.Points.ToList() ?? (suspect.Point is { } point ? [point] : []);
-            IReadOnlyList<string> name = suspect.Reading is { } doubted ? ["doubted", doubted] : ["doubted"];
+            IReadOnlyList<string> name = suspect.Reading is { } doubted
+                ? [Texts.Say("drawing.words.doubted"), doubted]
+                : [Texts.Say("drawing.words.doubted")];
             foreach (var shape in Along(scene, taken, points, Palette.Doubted, Palette.DoubtedWord, name, share: 0.36, suspect.Sentence))
             {
                 yield return shape;

@@ -116,7 +116,10 @@ public static class RoadCurveDrawing
             {
                 var left = At(LowMinutes * Minute, travel);
                 yield return new Shape.Line(left, new Spot(Width - RightRoom, left.Y), travel == 0 ? Palette.Rule : Palette.Measured);
-                var lines = travel == 0 ? new[] { "ride", "height" } : [words, display.LengthSize(travel)];
+                var lines =
+                    travel == 0
+                        ? new[] { Texts.Say("drawing.road-curve.ride"), Texts.Say("drawing.road-curve.height") }
+                        : [words, display.LengthSize(travel)];
                 // The lowest pair stands above its line, clear of the angles below it.
                 var first = travel < 0 ? left.Y - 14 : left.Y;
                 yield return new Shape.Words(new Spot(2, first), lines[0], Palette.Note);

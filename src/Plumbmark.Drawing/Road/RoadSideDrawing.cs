@@ -37,7 +37,7 @@ public static class RoadSideDrawing
         var road = centre.Z - radius;
         var shapes = new List<Shape>
         {
-            new Shape.Words(new Spot(2, 12), "← front", Palette.Remark),
+            new Shape.Words(new Spot(2, 12), Texts.Say("drawing.words.front-back"), Palette.Remark),
             new Shape.Path(Circle(view.At(centre), radius * view.UnitsPerMetre), true, Palette.FarSide),
             new Shape.Line(new Spot(4, view.At(new(0, 0, road)).Y), new Spot(options.Width - 4, view.At(new(0, 0, road)).Y), Palette.Rule),
             new Shape.Line(view.At(new(centre.X, 0, road)), view.At(centre), Palette.Leader),

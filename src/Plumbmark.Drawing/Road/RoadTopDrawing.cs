@@ -75,7 +75,10 @@ public static class RoadTopDrawing
 
         public Picture Draw(string title)
         {
-            var shapes = new List<Shape> { new Shape.Words(new Spot(_options.Width / 2, 12), "front ↑", Palette.Remark, Anchor.Middle) };
+            var shapes = new List<Shape>
+            {
+                new Shape.Words(new Spot(_options.Width / 2, 12), Texts.Say("drawing.words.front-up"), Palette.Remark, Anchor.Middle),
+            };
             var (frontY, rearY) = (At(_wheels[0].Drawn.Centre).Y, At(_wheels[2].Drawn.Centre).Y);
             var middle = _options.Width / 2;
             shapes.Add(new Shape.Line(new Spot(middle, frontY - 14), new Spot(middle, rearY + (WheelLength / 2) + 12), Palette.Centre));

@@ -5,7 +5,7 @@ namespace Plumbmark.Inspection.Bench;
 /// <summary>The words of what to do with a part, in English as JSON and tables have them, and in the language spoken as sheets and texts say them.</summary>
 public static class DispositionWord
 {
-    /// <summary>keep, straighten, replace, or measure again.</summary>
+    /// <summary>keep, straighten, replace, or measure again: the words of the file formats, the same in every language.</summary>
     public static string For(Disposition disposition) =>
         disposition switch
         {

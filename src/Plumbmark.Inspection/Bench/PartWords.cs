@@ -11,17 +11,17 @@ public static class PartWords
         {
             PartKind.LowerWishbone => Texts.Say("bench.part.lower-wishbone"),
             PartKind.UpperWishbone => Texts.Say("bench.part.upper-wishbone"),
-            PartKind.Upright => "upright",
+            PartKind.Upright => Texts.Say("bench.part.upright"),
             PartKind.StubAxle => Texts.Say("bench.part.stub-axle"),
             PartKind.SteeringLever => Texts.Say("bench.part.steering-lever"),
             PartKind.FulcrumPin => Texts.Say("bench.part.fulcrum-pin"),
             PartKind.SpringSeat => Texts.Say("bench.part.spring-seat"),
             PartKind.CoilSpring => Texts.Say("bench.part.coil-spring"),
-            PartKind.Trunnion => "trunnion",
+            PartKind.Trunnion => Texts.Say("bench.part.trunnion"),
             PartKind.Bush => Texts.Say("bench.part.bush-or-bore"),
             PartKind.TrackRod => Texts.Say("bench.part.track-rod"),
             PartKind.BallJoint => Texts.Say("bench.part.ball-joint"),
-            PartKind.Bracket => "bracket",
+            PartKind.Bracket => Texts.Say("bench.part.bracket"),
             _ => Texts.Say("bench.part.own-part"),
         };
 
@@ -29,11 +29,11 @@ public static class PartWords
     public static string For(PartMake? make) =>
         make switch
         {
-            PartMake.Pressed => "pressed",
-            PartMake.Fabricated => "fabricated",
-            PartMake.Forged => "forged",
-            PartMake.Cast => "cast",
-            PartMake.Machined => "machined",
+            PartMake.Pressed => Texts.Say("bench.part.pressed"),
+            PartMake.Fabricated => Texts.Say("bench.part.fabricated"),
+            PartMake.Forged => Texts.Say("bench.part.forged"),
+            PartMake.Cast => Texts.Say("bench.part.cast"),
+            PartMake.Machined => Texts.Say("bench.part.machined"),
             _ => Texts.Say("bench.part.not-told-how-made"),
         };
 
@@ -41,12 +41,12 @@ public static class PartWords
     public static string For(PartCondition condition) =>
         condition switch
         {
-            PartCondition.Cracked => "cracked",
-            PartCondition.Kinked => "kinked",
-            PartCondition.Corroded => "corroded",
+            PartCondition.Cracked => Texts.Say("bench.part.cracked"),
+            PartCondition.Kinked => Texts.Say("bench.part.kinked"),
+            PartCondition.Corroded => Texts.Say("bench.part.corroded"),
             PartCondition.PressedBefore => Texts.Say("bench.part.pressed-before"),
-            PartCondition.Welded => "welded",
-            PartCondition.Heated => "heated",
+            PartCondition.Welded => Texts.Say("bench.part.welded"),
+            PartCondition.Heated => Texts.Say("bench.part.heated"),
             _ => Texts.Say("bench.part.thread-or-seat-damaged"),
         };
 

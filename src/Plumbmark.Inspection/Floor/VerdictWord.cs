@@ -5,7 +5,7 @@ namespace Plumbmark.Inspection.Floor;
 /// <summary>The words of a verdict, in English as JSON and tables have them, and in the language spoken as pages, sheets and texts say them.</summary>
 public static class VerdictWord
 {
-    /// <summary>true, out, or can't tell yet.</summary>
+    /// <summary>true, out, or can't tell yet: the words of the file formats, the same in every language.</summary>
     public static string For(Verdict verdict) =>
         verdict switch
         {

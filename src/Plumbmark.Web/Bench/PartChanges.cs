@@ -84,10 +84,13 @@ internal static class PartChanges
 
     internal static string Address(CarRequest request, string part) => request.Address($"bench/parts/{Uri.EscapeDataString(part)}");
 
+    private static string WithDash(char letter, int place) =>
+        char.IsUpper(letter) && place > 0 ? $"-{char.ToLowerInvariant(letter)}" : $"{char.ToLowerInvariant(letter)}";
+
     /// <summary>The first free name such as <c>steering-lever.L</c>, then <c>steering-lever-2.L</c>; both sides of a pair share the number.</summary>
     private static (string Id, string? Mirror) FreeName(PartsSection parts, PartKind kind, string side)
     {
-        var plain = PartWords.For(kind).Replace(" or bore", "", StringComparison.Ordinal).Replace(' ', '-');
+        var plain = kind == PartKind.Own ? "own-part" : string.Concat(kind.ToString().Select((c, i) => WithDash(c, i))); // the same in every language
         for (var n = 1; ; n++)
         {
             var name = n == 1 ? plain : $"{plain}-{n}";

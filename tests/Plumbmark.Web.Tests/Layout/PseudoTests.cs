@@ -12,19 +12,14 @@ namespace Plumbmark.Web.Tests.Layout;
 public sealed partial class PseudoTests
 {
     /// <summary>
-    /// What Inspection, Drawing and Engine say of a measurement does not come from the file of the pages; here is where it stands. The list shrinks as
-    /// those sentences move to the file.
+    /// Where names stand that are no sentences: those of checks as the file formats have them, and those of dimensions, which are written out from the
+    /// names that a person or a file gave them.
     /// </summary>
-    private static readonly (string Page, string Where)[] s_saidByOthers =
+    private static readonly (string Page, string Where)[] s_names =
     [
-        ("/", "svg.drawing"),
         ("/floor", ".floor-working th[scope=row]"),
-        ("/tools", "select[name=class]"),
-        ("/bench", ".bench-headline, .bench-named, .bench-tick, select[name=kind], select[name=made]"),
-        ("/bench", ".bench-answer h1, #dimensions, .bench-dimension"),
+        ("/bench", "#dimensions, .bench-dimension"),
         ("/bench/types", ".card li"),
-        ("/press", "svg"),
-        ("/road", ".road-figures, select[name=figure], nav.floor-kinds a, p.card"),
     ];
 
     /// <summary>What is said of a length is Engine's.</summary>
@@ -35,7 +30,7 @@ public sealed partial class PseudoTests
     {
         await using var app = await PseudoApp.Start();
         await ReadACamber(app);
-        IReadOnlyList<string> typed = [.. await app.Typed(1), .. await app.Typed(2)];
+        IReadOnlyList<string> typed = [.. await app.Typed(1), .. await app.Typed(2), "lbf", "III"]; // a unit, and a class as it is printed on a tape
         var (pages, faults) = (new List<VisitedPage>(), new List<string>());
         foreach (var address in Pages.All.SelectMany(p => p.Addresses))
         {
@@ -122,19 +117,19 @@ public sealed partial class PseudoTests
     }
 
     private static bool IsOurs(VisitedPage page, IElement element) =>
-        !Array.Exists(s_saidByOthers, s => page.Path.Contains(s.Page, StringComparison.Ordinal) && element.Closest(s.Where) is not null);
+        !Array.Exists(s_names, s => page.Path.Contains(s.Page, StringComparison.Ordinal) && element.Closest(s.Where) is not null);
 
     /// <summary>Whether words are left when what is marked and what was typed is taken out; units and names of points are shorter.</summary>
     private static bool HasWords(string text, IReadOnlyList<string> typed)
     {
-        while (Marked().IsMatch(text))
-        {
-            text = Marked().Replace(text, " ");
-        }
-
         foreach (var own in Word().IsMatch(text) ? typed : [])
         {
             text = text.Replace(own, " ", StringComparison.Ordinal);
+        }
+
+        while (Marked().IsMatch(text))
+        {
+            text = Marked().Replace(text, " ");
         }
 
         return Word().IsMatch(text);

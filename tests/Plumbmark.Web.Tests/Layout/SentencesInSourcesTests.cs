@@ -22,7 +22,6 @@ public sealed partial class SentencesInSourcesTests
         "(any-pointer: coarse)",
         "two halves",
         "one piece",
-        " or bore",
         "the length from {id} to ",
         "not a page",
         "not a page of ours",

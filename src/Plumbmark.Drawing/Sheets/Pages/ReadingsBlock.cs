@@ -85,7 +85,13 @@ internal sealed class ReadingsBlock(string caption, IReadOnlyList<ReadingsBlock.
 
         if (reading.IsDoubted)
         {
-            Write(canvas, "doubted", x + (layout.ValueAt ?? layout.WhatAt), baseline, s_doubted);
+            Write(
+                canvas,
+                Inspection.Language.Texts.Say("drawing.words.doubted"),
+                x + (layout.ValueAt ?? layout.WhatAt),
+                baseline,
+                s_doubted
+            );
         }
     }
 
