@@ -52,6 +52,7 @@ public sealed partial class Journals
                 throw new StoreUnusableException("The backup is empty. Nothing was changed.");
             }
 
+            KnownSchema.RefuseOther(path, Migrations.BuiltIn);
             using var other = Open(path, _clock);
             // Read once as cars: a backup with an entry that cannot be read is refused before anything is written.
             _ = other.Cars().Count + other.Bin().Count;

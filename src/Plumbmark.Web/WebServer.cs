@@ -8,11 +8,15 @@ using Microsoft.AspNetCore.Server.Kestrel.Core;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Hosting;
 using Microsoft.Extensions.Logging;
+using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Floor;
+using Plumbmark.Inspection.Road;
 using Plumbmark.Store;
 using Plumbmark.Web.Floor;
 using Plumbmark.Web.Phones;
 using Plumbmark.Web.Road;
 using Plumbmark.Web.Server;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web;
 
@@ -39,7 +43,10 @@ public static class WebServer
     /// <summary>An app that is not started yet, open to the home network too when its place says so.</summary>
     /// <param name="journals">The cars; not disposed with the app.</param>
     /// <param name="place">Where it is open.</param>
-    public static WebApplication Build(Journals journals, WebPlace place)
+    public static WebApplication Build(Journals journals, WebPlace place) => Build(journals, place, _ => { });
+
+    /// <summary>The same with faults planted by a test.</summary>
+    internal static WebApplication Build(Journals journals, WebPlace place, Action<IServiceCollection> plant)
     {
         // The empty builder reads no settings files and no environment: nothing can make it listen elsewhere.
         var builder = WebApplication.CreateEmptyBuilder(
@@ -52,6 +59,7 @@ public static class WebServer
         );
         builder.WebHost.UseKestrelCore().ConfigureKestrel(kestrel => Limit(kestrel, place));
         AddServices(builder.Services, journals, place);
+        plant(builder.Services);
         var app = builder.Build();
         app.UseMiddleware<RequestGuard>();
         app.UseRouting();
@@ -62,7 +70,7 @@ public static class WebServer
             room.Map(routes);
         }
 
-        app.MapFallback(http => Show.NotFound("There is no such page.").ExecuteAsync(http));
+        app.MapFallback(http => Show.NotFound(Say("page.web.there-is-no-such")).ExecuteAsync(http));
         return app;
     }
 
@@ -98,7 +106,9 @@ public static class WebServer
         services.AddSingleton(new PhoneList(place.OwnFolder, TimeProvider.System));
         services.AddSingleton(new PairingCode(TimeProvider.System));
         services.AddSingleton<LanDoor>();
+        services.AddSingleton<Func<CarFile, FloorAnswer>>(car => FloorInspection.Of(car));
         services.AddSingleton<FloorAnswers>();
+        services.AddSingleton<Func<CarFile, RoadAnswer>>(car => RoadInspection.Of(car));
         services.AddSingleton<RoadAnswers>();
         services.AddRoutingCore();
         services.AddRazorComponents();

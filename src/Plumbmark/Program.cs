@@ -1,9 +1,13 @@
 using System.CommandLine;
 using Plumbmark;
+using Plumbmark.Inspection.Language;
 using Plumbmark.Verbs;
 
+// Before the first sentence: the helps of the verbs are sentences too.
+Texts.Speak(Environment.GetEnvironmentVariable("PLUMBMARK_LANGUAGE"));
+
 var output = new Output(Console.OpenStandardOutput(), Console.Error);
-var root = new RootCommand("Is this frame true, is this part straight, and what should be measured next?")
+var root = new RootCommand(Texts.Say("verb.program.is-this-frame-true-is"))
 {
     CheckVerb.Command(output),
     PlanVerb.Command(output),
@@ -33,7 +37,7 @@ if (parsed.Errors.Count > 0)
         output.Remark(error.Message);
     }
 
-    output.Remark("Try: plumbmark --help");
+    output.Remark(Texts.Say("verb.program.try-plumbmark-help"));
     return ExitCode.Usage;
 }
 
@@ -48,6 +52,6 @@ catch (Exception refused) when (refused is InputRefusedException or Plumbmark.St
 }
 catch (Exception e) when (e is not OutOfMemoryException)
 {
-    output.Remark($"Something in the program itself went wrong; nothing was changed. Please report this text:\n{e}");
+    output.Remark(Texts.Say("verb.program.something-in-the-program-itself", e));
     return ExitCode.Internal;
 }

@@ -3,7 +3,6 @@ using System.Globalization;
 using System.Reflection;
 using System.Text;
 using Microsoft.Playwright;
-using Plumbmark.Web.Layout;
 
 namespace Plumbmark.Journeys;
 
@@ -136,7 +135,7 @@ public sealed class AppProcess : IAsyncDisposable
         };
         start.Environment["XDG_DATA_HOME"] = folder;
         start.Environment["APPDATA"] = folder;
-        start.Environment[Texts.LanguageVariable] = language; // null takes it away
+        start.Environment["PLUMBMARK_LANGUAGE"] = language; // null takes it away
         foreach (var argument in (string[])["exec", Binary, .. arguments])
         {
             start.ArgumentList.Add(argument);

@@ -40,7 +40,7 @@ public sealed partial class LanguageJourneys(Browser browser)
     {
         var sentences = JsonSerializer.Deserialize<Dictionary<string, string>>(
             await File.ReadAllTextAsync(
-                Repository.PathTo("src", "Plumbmark.Web", "Texts", "en-GB.json"),
+                Repository.PathTo("src", "Plumbmark.Inspection", "Language", "en-GB.json"),
                 TestContext.Current.CancellationToken
             )
         )!;

@@ -4,6 +4,7 @@ using AngleSharp.Html.Dom;
 using AngleSharp.Html.Parser;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.Data.Sqlite;
+using Microsoft.Extensions.DependencyInjection;
 using Plumbmark.Store;
 using Plumbmark.Web.Server;
 
@@ -42,11 +43,14 @@ public sealed class RunningApp : IAsyncDisposable
 
     public static Task<RunningApp> Start() => Start(place => place);
 
-    public static async Task<RunningApp> Start(Func<WebPlace, WebPlace> choose)
+    /// <summary>With faults planted.</summary>
+    public static Task<RunningApp> StartWith(Action<IServiceCollection> plant) => Start(place => place, plant);
+
+    public static async Task<RunningApp> Start(Func<WebPlace, WebPlace> choose, Action<IServiceCollection>? plant = null)
     {
         var folder = Directory.CreateTempSubdirectory("plumbmark-web-").FullName;
         var journals = Journals.Open(Path.Combine(folder, "plumbmark.db"));
-        var app = WebServer.Build(journals, choose(new WebPlace(Port: 0, OwnFolder: null)));
+        var app = WebServer.Build(journals, choose(new WebPlace(Port: 0, OwnFolder: null)), plant ?? (_ => { }));
         await app.StartAsync();
         return new RunningApp(app, journals, folder);
     }

@@ -60,14 +60,17 @@ public static partial class ServerKills
                     pending ??= $"sent {++sent}";
                     try
                     {
-                        if ((await Send(client, token, pending)).StatusCode == HttpStatusCode.SeeOther)
+                        var answer = await Send(client, token, pending);
+                        if (answer.StatusCode == HttpStatusCode.SeeOther)
                         {
                             acknowledged.Add(pending);
                             pending = null;
                         }
                         else
                         {
-                            throw new InvalidOperationException("A form was refused: the campaign does not test.");
+                            throw new InvalidOperationException(
+                                $"A form was refused with {(int)answer.StatusCode}: the campaign does not test."
+                            );
                         }
                     }
                     catch (HttpRequestException)
@@ -100,8 +103,8 @@ public static partial class ServerKills
             new()
             {
                 ["token"] = token,
-                ["pairs"] = "4",
-                ["skeleton"] = "4",
+                ["form"] = Guid.NewGuid().ToString("N"),
+                ["skeleton"] = "5",
             }
         );
     }

@@ -3,6 +3,7 @@ using Plumbmark.Drawing.Pictures;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Exchange;
 using Plumbmark.Inspection.Floor;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Drawing.Exchange;
 
@@ -21,20 +22,44 @@ public sealed record Extract(string Word, string Meaning, string Ending, string 
     /// <summary>Everything that can be taken out.</summary>
     public static IReadOnlyList<Extract> All { get; } =
     [
-        new("readings", "every reading as CSV, as it was written down", "csv", Csv, (car, _) => ReadingsCsv.Write(car)),
-        new("points", "where the points are, as CSV", "csv", Csv, (car, answer) => ResultTables.Points(car, answer).Csv()),
-        new("pairs", "left against right, as CSV", "csv", Csv, (_, answer) => ResultTables.Pairs(answer).Csv()),
-        new("checks", "every check with its verdict, as CSV", "csv", Csv, (_, answer) => ResultTables.Checks(answer).Csv()),
+        new("readings", Texts.Say("drawing.extract.every-reading-as-csv-as"), "csv", Csv, (car, _) => ReadingsCsv.Write(car)),
+        new(
+            "points",
+            Texts.Say("drawing.extract.where-the-points-are-as"),
+            "csv",
+            Csv,
+            (car, answer) => ResultTables.Points(car, answer).Csv()
+        ),
+        new("pairs", Texts.Say("drawing.extract.left-against-right-as-csv"), "csv", Csv, (_, answer) => ResultTables.Pairs(answer).Csv()),
+        new(
+            "checks",
+            Texts.Say("drawing.extract.every-check-with-its-verdict"),
+            "csv",
+            Csv,
+            (_, answer) => ResultTables.Checks(answer).Csv()
+        ),
         new(
             "workbook",
-            "readings and results of every room as XLSX",
+            Texts.Say("drawing.extract.readings-and-results-of-every"),
             "xlsx",
             Xlsx,
             (car, answer) => Workbook.Write(ResultTables.All(car, answer))
         ),
-        new("plan", "the plan view as SVG", "svg", Svg, (car, answer) => SvgWriter.WriteFile(FloorPlanDrawing.Of(car, answer))),
-        new("side", "the side view as SVG", "svg", Svg, (car, answer) => SvgWriter.WriteFile(FloorSideDrawing.Of(car, answer))),
-        new("dxf", "floor marks and frame as DXF, full size in millimetres", "dxf", "image/vnd.dxf", FrameDxf.Write),
+        new(
+            "plan",
+            Texts.Say("drawing.extract.the-plan-view-as-svg"),
+            "svg",
+            Svg,
+            (car, answer) => SvgWriter.WriteFile(FloorPlanDrawing.Of(car, answer))
+        ),
+        new(
+            "side",
+            Texts.Say("drawing.extract.the-side-view-as-svg"),
+            "svg",
+            Svg,
+            (car, answer) => SvgWriter.WriteFile(FloorSideDrawing.Of(car, answer))
+        ),
+        new("dxf", Texts.Say("drawing.extract.floor-marks-and-frame-as"), "dxf", "image/vnd.dxf", FrameDxf.Write),
     ];
 
     /// <summary>The extract of that word, or null.</summary>

@@ -3,6 +3,7 @@ using Plumbmark.Drawing.Floor;
 using Plumbmark.Drawing.Pictures;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Drawing.Exchange;
 
@@ -32,7 +33,7 @@ public static class FrameDxf
         var seen = FloorPlaces.Of(car, answer).Select(p => Seen.In(FloorView.Plan, p)).OfType<Seen>().ToList();
         var scene = new FloorScene(car, answer, new FloorDrawingOptions(), FloorView.Plan, seen, new Figure(new Spot(0, 0), 1, 1));
         var dxf = new DxfText();
-        dxf.Comment($"Plumbmark: {FloorWords.NameOf(car)}. Millimetres, full size. x forward, y left, z up.");
+        dxf.Comment(Texts.Say("drawing.frame-dxf.plumbmark-millimetres-full-size-x", FloorWords.NameOf(car)));
         dxf.Header();
         dxf.Layers(s_layers);
         dxf.BeginEntities();
@@ -60,7 +61,7 @@ public static class FrameDxf
 
         var (rear, front) = (seen.Min(s => s.Placed.XMetres) - 0.1, seen.Max(s => s.Placed.XMetres) + 0.1);
         dxf.Line("CENTRE", (rear * 1000, 0, null), (front * 1000, 0, null));
-        dxf.Text("NAMES", (front * 1000, 0), TextHeight, "FRONT, ALL IN MILLIMETRES");
+        dxf.Text("NAMES", (front * 1000, 0), TextHeight, Texts.Say("drawing.frame-dxf.front-all-in-millimetres"));
     }
 
     private static void PointAndName(DxfText dxf, Seen seen)

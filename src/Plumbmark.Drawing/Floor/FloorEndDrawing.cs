@@ -2,6 +2,7 @@ using Plumbmark.Drawing.Pictures;
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Drawing.Floor;
 
@@ -21,18 +22,14 @@ public static class FloorEndDrawing
     public static Picture Of(CarFile car, FloorAnswer answer, FloorDrawingOptions? options = null)
     {
         options ??= new FloorDrawingOptions();
-        var title = $"Heights across {FloorWords.NameOf(car)}";
+        var title = Texts.Say("drawing.floor-end.heights-across", FloorWords.NameOf(car));
         var forward = FloorPlaces.Of(car, answer).ToDictionary(p => p.Id, p => p.XMetres, StringComparer.Ordinal);
         var pairs = answer
             .Pairs.Where(p => p.HeightDifferenceMetres is not null)
             .OrderByDescending(p => forward.GetValueOrDefault(p.Left))
             .ToList();
         return pairs.Count == 0
-            ? FloorWords.Empty(
-                options,
-                title,
-                "No pair has heights on both sides yet. Take them in front and at the rear, and a twist shows here."
-            )
+            ? FloorWords.Empty(options, title, Texts.Say("drawing.floor-end.no-pair-has-heights-on"))
             : Draw(ShownLengths.Of(car), answer, options, pairs, title);
     }
 
@@ -51,7 +48,12 @@ public static class FloorEndDrawing
         var shapes = new List<Shape>
         {
             new Shape.Words(new Spot(2, 12), "left", Palette.Remark),
-            new Shape.Words(new Spot(options.Width / 2, 12), "seen from behind, front pair on top", Palette.Remark, Anchor.Middle),
+            new Shape.Words(
+                new Spot(options.Width / 2, 12),
+                Texts.Say("drawing.floor-end.seen-from-behind-front-pair"),
+                Palette.Remark,
+                Anchor.Middle
+            ),
             new Shape.Words(new Spot(options.Width - 2, 12), "right", Palette.Remark, Anchor.End),
         };
         var y = Header + Reach + 4;
@@ -61,9 +63,9 @@ public static class FloorEndDrawing
             y += Row;
         }
 
-        var words = "The lean of each line is exaggerated, all by the same factor.";
+        var words = Texts.Say("drawing.floor-end.the-lean-of-each-line");
         shapes.Add(new Shape.Words(new Spot(2, y - 4), words, Palette.Remark));
-        var sentences = pairs.Select(p => $"{p.Left} to {p.Right}: {Words(display, p)}.");
+        var sentences = pairs.Select(p => Texts.Say("drawing.floor-end.to", p.Left, p.Right, Words(display, p)));
         return new Picture(options.Width, y + 6, title, string.Join(' ', sentences), shapes);
     }
 
@@ -102,7 +104,7 @@ public static class FloorEndDrawing
         shapes.AddRange(PointSigns.Draw(sign, right));
         var lettering = sign == PointSign.Out ? Palette.OutWord : Palette.Note;
         shapes.Add(new Shape.Words(new Spot(options.Width / 2, y + WordsBelow), words, lettering, Anchor.Middle));
-        return new Shape.Group("pair", $"{pair.Left} to {pair.Right}: {words}", shapes);
+        return new Shape.Group("pair", Texts.Say("drawing.floor-end.to-2", pair.Left, pair.Right, words), shapes);
     }
 
     private static string Words(LengthDisplay display, PairEstimate pair)
@@ -110,7 +112,7 @@ public static class FloorEndDrawing
         var difference = pair.HeightDifferenceMetres!.Value;
         var sureness = display.PlusMinus(ShownLengths.Coverage * (pair.UHeightDifferenceMetres ?? 0));
         return display.Rounded(difference) == Length.Zero
-            ? $"level {sureness}"
-            : $"{(difference > 0 ? "left" : "right")} higher by {display.Text(Math.Abs(difference))} {sureness}";
+            ? Texts.Say("drawing.floor-end.level", sureness)
+            : Texts.Say("drawing.floor-end.higher-by", difference > 0 ? "left" : "right", display.Text(Math.Abs(difference)), sureness);
     }
 }

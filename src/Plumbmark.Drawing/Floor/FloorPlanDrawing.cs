@@ -1,6 +1,7 @@
 using Plumbmark.Drawing.Pictures;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Drawing.Floor;
 
@@ -14,9 +15,9 @@ public static class FloorPlanDrawing
     {
         options ??= new FloorDrawingOptions();
         var seen = FloorPlaces.Of(car, answer).Select(p => Seen.In(FloorView.Plan, p)).OfType<Seen>().ToList();
-        var title = $"Plan view of {FloorWords.NameOf(car)}";
+        var title = Texts.Say("drawing.floor-plan.plan-view-of", FloorWords.NameOf(car));
         return seen.Count == 0
-            ? FloorWords.Empty(options, title, "No points yet. Add points, and the frame is drawn here.")
+            ? FloorWords.Empty(options, title, Texts.Say("drawing.floor-plan.no-points-yet-add-points"))
             : Draw(car, answer, options, seen, title);
     }
 

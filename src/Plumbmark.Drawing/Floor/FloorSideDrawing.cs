@@ -1,6 +1,7 @@
 using Plumbmark.Drawing.Pictures;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Drawing.Floor;
 
@@ -19,8 +20,8 @@ public static class FloorSideDrawing
     {
         options ??= new FloorDrawingOptions();
         var seen = FloorPlaces.Of(car, answer).Select(p => Seen.In(FloorView.Side, p)).OfType<Seen>().ToList();
-        var title = $"Side view of {FloorWords.NameOf(car)}";
-        const string NoneYet = "No heights yet. Take the height of every point above one reference, and sag and twist show here.";
+        var title = Texts.Say("drawing.floor-side.side-view-of", FloorWords.NameOf(car));
+        var NoneYet = Texts.Say("drawing.floor-side.no-heights-yet-take-the");
         return seen.Count == 0 ? FloorWords.Empty(options, title, NoneYet) : Draw(car, answer, options, seen, title);
     }
 
@@ -35,7 +36,12 @@ public static class FloorSideDrawing
         var shapes = new List<Shape>
         {
             new Shape.Words(new Spot(2, 12), "← front", Palette.Remark),
-            new Shape.Words(new Spot(options.Width - 2, 12), "left side above, right side below", Palette.Remark, Anchor.End),
+            new Shape.Words(
+                new Spot(options.Width - 2, 12),
+                Texts.Say("drawing.floor-side.left-side-above-right-side"),
+                Palette.Remark,
+                Anchor.End
+            ),
         };
         shapes.AddRange(FrameLines.Draw(scene));
         shapes.AddRange(seen.Select(s => PointShapes.Draw(scene, labels, s)));

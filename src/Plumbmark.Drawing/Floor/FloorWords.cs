@@ -1,13 +1,15 @@
 using Plumbmark.Drawing.Pictures;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Drawing.Floor;
 
 /// <summary>Words and figures that the views of the frame share.</summary>
 internal static class FloorWords
 {
-    public static string NameOf(CarFile car) => car.Car.Name.Trim() is { Length: > 0 } name ? name : "a frame without a name";
+    public static string NameOf(CarFile car) =>
+        car.Car.Name.Trim() is { Length: > 0 } name ? name : Texts.Say("drawing.floor.a-frame-without-a-name");
 
     /// <summary>What must find room beside the deviations: the smallest limit that any check has, and what the caller asks for.</summary>
     public static double RangeMetres(FloorAnswer answer, FloorDrawingOptions options)

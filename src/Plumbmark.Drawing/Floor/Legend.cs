@@ -1,4 +1,5 @@
 using Plumbmark.Drawing.Pictures;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Drawing.Floor;
 
@@ -45,20 +46,20 @@ internal sealed class Legend(FloorScene scene, int namesLeftOut)
         var measured = scene.Seen.Where(s => s.IsMeasured).ToList();
         if (measured.Any(s => s.DeviationMetres > 0))
         {
-            yield return $"Deviations drawn {scene.Figure.Times} times.";
+            yield return Texts.Say("drawing.legend.deviations-drawn-times", scene.Figure.Times);
         }
 
         if (scene.View == FloorView.Plan && measured.Count > 0)
         {
             if (measured.Exists(s => PointShapes.HasRing(scene, s)))
             {
-                yield return $"Ring: where the point is, 95 times in 100, drawn {scene.Figure.Times} times.";
+                yield return Texts.Say("drawing.legend.ring-where-the-point-is", scene.Figure.Times);
             }
 
             var unsure = measured.Count(s => PointShapes.IsTooUnsureToRing(scene, s));
             if (unsure > 0)
             {
-                yield return $"{Points(unsure)} not sure enough for a ring of this size.";
+                yield return Texts.Say("drawing.legend.not-sure-enough-for-a", Points(unsure));
             }
         }
 
@@ -66,45 +67,50 @@ internal sealed class Legend(FloorScene scene, int namesLeftOut)
         if (listed > 0)
         {
             yield return listed == scene.Seen.Count
-                ? "No places sketched yet: the points stand in the order of the list, the first in front."
-                : $"{Points(listed)} without a place: drawn behind the rest, in the order of the list.";
+                ? Texts.Say("drawing.legend.no-places-sketched-yet-the")
+                : Texts.Say("drawing.legend.without-a-place-drawn-behind", Points(listed));
         }
 
         if (scene.View != FloorView.Plan && scene.Car.Frame.Points.Count > scene.Seen.Count)
         {
-            yield return $"{Points(scene.Car.Frame.Points.Count - scene.Seen.Count)} without a height yet.";
+            yield return Texts.Say("drawing.legend.without-a-height-yet", Points(scene.Car.Frame.Points.Count - scene.Seen.Count));
         }
 
         if (namesLeftOut > 0)
         {
-            yield return $"{namesLeftOut} names left out for want of room; the tables have them all.";
+            yield return Texts.Say("drawing.legend.names-left-out-for-want", namesLeftOut);
         }
     }
 
-    private static string Points(int count) => count == 1 ? "1 point" : $"{count} points";
+    private static string Points(int count) => count == 1 ? "1 point" : Texts.Say("drawing.legend.points", count);
 
     private IEnumerable<Action<Spot>> Lines()
     {
         if (scene.Seen.Any(s => s.DeviationMetres > 0))
         {
-            yield return at => Line(at, Palette.Frame, scene.View == FloorView.Side ? "left side, as it is" : "as it is");
-            yield return at => Line(at, Palette.Should, "as it should be");
+            yield return at =>
+                Line(
+                    at,
+                    Palette.Frame,
+                    scene.View == FloorView.Side ? Texts.Say("drawing.legend.left-side-as-it-is") : Texts.Say("drawing.legend.as-it-is")
+                );
+            yield return at => Line(at, Palette.Should, Texts.Say("drawing.legend.as-it-should-be"));
         }
 
         if (scene.View == FloorView.Side)
         {
-            yield return at => Line(at, Palette.FarSide, "right side");
+            yield return at => Line(at, Palette.FarSide, Texts.Say("drawing.legend.right-side"));
             yield break;
         }
 
         if (scene.Answer.Suspects.Count > 0)
         {
-            yield return at => Line(at, Palette.Doubted, "doubted reading");
+            yield return at => Line(at, Palette.Doubted, Texts.Say("drawing.legend.doubted-reading"));
         }
 
         if (scene.Answer.Next.Count > 0)
         {
-            yield return at => Line(at, Palette.Next, "next best reading");
+            yield return at => Line(at, Palette.Next, Texts.Say("drawing.legend.next-best-reading"));
         }
     }
 

@@ -1,4 +1,5 @@
 using Plumbmark.Drawing.Pictures;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Drawing.Floor;
 
@@ -69,7 +70,7 @@ internal sealed class PointLabels : IPointLabels
         }
         else
         {
-            var text = isOut ? $"{name} out" : name;
+            var text = isOut ? Texts.Say("drawing.point-labels.out", name) : name;
             yield return new Shape.Words(new Spot(outer, place.Middle + 5), text, isOut ? Palette.OutWord : Palette.Name, anchor);
         }
     }

@@ -1,4 +1,5 @@
 using Plumbmark.Drawing.Pictures;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Drawing.Floor;
 
@@ -71,7 +72,7 @@ internal static class PointShapes
     private static string Title(FloorScene scene, Seen seen)
     {
         var label = seen.Placed.Point.Label is { } name ? $" ({name})" : "";
-        var picked = scene.Options.Picked?.Contains(seen.Id) == true ? ", picked" : "";
+        var picked = scene.Options.Picked?.Contains(seen.Id) == true ? Texts.Say("drawing.point-shapes.picked") : "";
         return $"{seen.Id}{label}: {PointSigns.Words(PointSigns.Of(seen))}{picked}";
     }
 }

@@ -1,5 +1,6 @@
 using Plumbmark.Drawing.Pictures;
 using Plumbmark.Inspection.Floor;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Drawing.Floor;
 
@@ -36,8 +37,8 @@ internal static class PointSigns
             PointSign.True => "true",
             PointSign.Out => "out",
             PointSign.CannotTellYet => "can't tell yet",
-            PointSign.NoLimit => "no verdict",
-            PointSign.NotMeasured => "not measured",
+            PointSign.NoLimit => Texts.Say("drawing.point-signs.no-verdict"),
+            PointSign.NotMeasured => Texts.Say("drawing.point-signs.not-measured"),
             _ => throw new System.Diagnostics.UnreachableException(),
         };
 

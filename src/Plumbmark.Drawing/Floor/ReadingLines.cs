@@ -1,5 +1,6 @@
 using Plumbmark.Drawing.Pictures;
 using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Drawing.Floor;
 
@@ -65,10 +66,10 @@ internal static class ReadingLines
 
         var words = next.Kind switch
         {
-            "height" => "next: its height",
-            "drop" => "next: drop again",
-            "rise" => "next: rise",
-            _ => "measure next",
+            "height" => Texts.Say("drawing.reading-lines.next-its-height"),
+            "drop" => Texts.Say("drawing.reading-lines.next-drop-again"),
+            "rise" => Texts.Say("drawing.reading-lines.next-rise"),
+            _ => Texts.Say("drawing.reading-lines.measure-next"),
         };
         return Along(scene, points, Palette.Next, Palette.NextWord, [words], share: 0.58, next.Sentence);
     }

@@ -1,4 +1,5 @@
 using Plumbmark.Drawing.Pictures;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Drawing.Floor;
 
@@ -50,6 +51,6 @@ internal sealed class SideLabels : IPointLabels
     private static string Text(Seen seen)
     {
         var name = Plate.Cut(seen.Id, Palette.Name, 92);
-        return PointSigns.Of(seen) == PointSign.Out ? $"{name} out" : name;
+        return PointSigns.Of(seen) == PointSign.Out ? Texts.Say("drawing.side-labels.out", name) : name;
     }
 }

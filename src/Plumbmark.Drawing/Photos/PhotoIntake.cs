@@ -1,3 +1,4 @@
+using Plumbmark.Inspection.Language;
 using SkiaSharp;
 
 namespace Plumbmark.Drawing.Photos;
@@ -12,6 +13,19 @@ public static class PhotoIntake
     private const int LongestSide = 2400; // sharp on any screen and on a printed page
     private const int Quality = 86;
     private const long MostPixels = 120_000_000; // more than any phone takes; a file that claims more is refused before memory is given to it
+    private const long MostPixelsAtOnce = 40_000_000; // 160 MB while it is made smaller; a PNG of a few kilobytes can claim it
+
+    // Twenty phones may send at once; the memory for one picture is there in any case.
+    private static readonly Lock s_oneAtATime = new();
+
+    /// <summary>What a picture is sent as, by its bytes; null when it is none of those that are kept.</summary>
+    public static string? ContentTypeOf(ReadOnlySpan<byte> bytes) =>
+        PhotoType.NameOf(bytes) switch
+        {
+            "a JPEG picture" => "image/jpeg",
+            "a PNG picture" => "image/png",
+            _ => null,
+        };
 
     /// <summary>The photo in a file, or why it is not taken.</summary>
     public static PhotoOutcome Take(byte[] file)
@@ -19,16 +33,26 @@ public static class PhotoIntake
         if (file.Length > LargestFileBytes)
         {
             return new PhotoOutcome.Refused(
-                $"The file has {file.Length / 1048576.0:0.0} MB; a photo may have at most {LargestFileBytes / 1048576} MB. Take it with a smaller setting."
+                Texts.Say(
+                    "drawing.photo-intake.the-file-has-mb-a",
+                    Texts.Number(file.Length / 1048576.0, "0.0"),
+                    LargestFileBytes / 1048576
+                )
             );
         }
 
         var type = PhotoType.NameOf(file);
-        return PhotoType.IsTaken(type)
-            ? Decode(file, type!)
-            : new PhotoOutcome.Refused(
-                $"Found {type ?? "no picture that is known here"}; a JPEG or PNG picture is needed. On a phone, choose “most compatible” for its camera, or take a screenshot."
+        if (!PhotoType.IsTaken(type))
+        {
+            return new PhotoOutcome.Refused(
+                Texts.Say("drawing.photo-intake.found-a-jpeg-or-png", type ?? Texts.Say("drawing.photo-intake.no-picture-that-is-known"))
             );
+        }
+
+        lock (s_oneAtATime)
+        {
+            return Decode(file, type!);
+        }
     }
 
     private static PhotoOutcome Decode(byte[] file, string type)
@@ -43,13 +67,20 @@ public static class PhotoIntake
         if ((long)codec.Info.Width * codec.Info.Height > MostPixels)
         {
             return new PhotoOutcome.Refused(
-                $"The picture is {codec.Info.Width} by {codec.Info.Height} pixels; at most {MostPixels / 1_000_000} million are taken."
+                Texts.Say("drawing.photo-intake.the-picture-is-by-pixels", codec.Info.Width, codec.Info.Height, MostPixels / 1_000_000)
             );
         }
 
         // A JPEG can be decoded at a half, a quarter or an eighth straight away, which spares most of the memory.
         var wanted = Math.Min(1f, (float)LongestSide / Math.Max(codec.Info.Width, codec.Info.Height));
         var size = codec.GetScaledDimensions(wanted);
+        if ((long)size.Width * size.Height > MostPixelsAtOnce)
+        {
+            return new PhotoOutcome.Refused(
+                $"The picture is {codec.Info.Width} by {codec.Info.Height} pixels; at most {MostPixelsAtOnce / 1_000_000} million are taken unless it is a JPEG."
+            );
+        }
+
         using var bitmap = new SKBitmap(new SKImageInfo(size.Width, size.Height, SKColorType.Rgba8888, SKAlphaType.Premul));
         return codec.GetPixels(bitmap.Info, bitmap.GetPixels()) == SKCodecResult.Success
             ? Encode(bitmap, codec.EncodedOrigin)
@@ -88,6 +119,5 @@ public static class PhotoIntake
             _ => SKMatrix.Identity,
         };
 
-    private static PhotoOutcome.Refused Broken(string type) =>
-        new($"This begins like {type} but cannot be read to its end; it may have been cut short on the way. Send it again.");
+    private static PhotoOutcome.Refused Broken(string type) => new(Texts.Say("drawing.photo-intake.this-begins-like-but-cannot", type));
 }

@@ -1,4 +1,5 @@
 using Plumbmark.Drawing.Pictures;
+using Plumbmark.Inspection.Language;
 using Plumbmark.Inspection.Press;
 
 namespace Plumbmark.Drawing.Press;
@@ -32,15 +33,15 @@ public static class PressSetUpDrawing
         var bed = Math.Max(left.Y, right.Y) + depth + BlockHeight;
         var shapes = new List<Shape>();
         shapes.Add(new Shape.Line(new(Side, bed), new(Width - Side, bed), Palette.Frame));
-        shapes.Add(Block("left block", left, depth, bed));
-        shapes.Add(Block("right block", right, depth, bed));
+        shapes.Add(Block(Texts.Say("drawing.press-set-up.left-block"), left, depth, bed));
+        shapes.Add(Block(Texts.Say("drawing.press-set-up.right-block"), right, depth, bed));
         shapes.Add(Bar(Top(-layout.LeftArmMetres - overhang), ram, Top(layout.RightArmMetres + overhang), depth));
         shapes.Add(Ram(ram));
         shapes.AddRange(Dimension(left.X, ram.X, bed + 16, words.Text(layout.LeftArmMetres)));
         shapes.AddRange(Dimension(ram.X, right.X, bed + 16, words.Text(layout.RightArmMetres)));
         shapes.Add(new Shape.Words(new(Width / 2, bed + 44), Scale(scale), Palette.Remark, Anchor.Middle));
         var description = string.Join(' ', words.SetUp(layout));
-        return new Picture(Width, bed + DimensionRoom, "How it lies in the press", description, shapes);
+        return new Picture(Width, bed + DimensionRoom, Texts.Say("drawing.press-set-up.how-it-lies-in-the"), description, shapes);
     }
 
     private static Shape.Path Bar(Spot left, Spot crown, Spot right, double depth) =>
@@ -79,7 +80,7 @@ public static class PressSetUpDrawing
         ];
         return new(
             "ram",
-            "ram with a soft saddle",
+            Texts.Say("drawing.press-set-up.ram-with-a-soft-saddle"),
             [
                 new Shape.Path(saddle, true, Palette.Box),
                 new Shape.Path(body, true, Palette.Box),
@@ -106,6 +107,6 @@ public static class PressSetUpDrawing
     {
         // A picture unit is a CSS pixel at most, 1/96 in.
         const double UnitsPerMetreFullSize = 96 / 0.0254;
-        return $"to scale, about 1 : {UnitsPerMetreFullSize / unitsPerMetre:0.#} on a phone; the bend as it is";
+        return Texts.Say("drawing.press-set-up.to-scale-about-1-on", Texts.Number(UnitsPerMetreFullSize / unitsPerMetre, "0.#"));
     }
 }

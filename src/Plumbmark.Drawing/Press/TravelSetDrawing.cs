@@ -1,6 +1,7 @@
 using System.Globalization;
 using Plumbmark.Drawing.Pictures;
 using Plumbmark.Engine.Bending;
+using Plumbmark.Inspection.Language;
 using Plumbmark.Inspection.Press;
 
 namespace Plumbmark.Drawing.Press;
@@ -47,7 +48,7 @@ public static class TravelSetDrawing
         return new Picture(
             Width,
             Height,
-            "Travel against set",
+            Texts.Say("drawing.travel-set.travel-against-set"),
             Describe(log, next is null ? null : words.Travel(next.TravelMetres), words),
             shapes
         );
@@ -67,7 +68,7 @@ public static class TravelSetDrawing
             new(axes.Clipped([.. sets.Select(s => (before + s.Travel, before + Math.Max(0, of(s.Set))))]), false, ink);
         yield return new Shape.Group(
             "band",
-            "what the next bite may do",
+            Texts.Say("drawing.travel-set.what-the-next-bite-may"),
             [Curve(s => s.Low, Palette.Sketched), Curve(s => s.High, Palette.Sketched), Curve(s => s.Middle, Palette.Frame)]
         );
     }
@@ -78,7 +79,10 @@ public static class TravelSetDrawing
         yield return new Shape.Line(spot with { Y = axes.At(0, 0).Y }, spot, Palette.Next);
         foreach (
             var shape in Plate.Behind(
-                Plate.Inside(new Shape.Words(spot.Moved(0, -10), $"next {words}", Palette.NextWord, Anchor.Middle), Width)
+                Plate.Inside(
+                    new Shape.Words(spot.Moved(0, -10), Texts.Say("drawing.travel-set.next", words), Palette.NextWord, Anchor.Middle),
+                    Width
+                )
             )
         )
         {
@@ -93,7 +97,7 @@ public static class TravelSetDrawing
         var text = number.ToString(CultureInfo.InvariantCulture);
         return new(
             "bite",
-            $"bite {text}: travel {bite.Record.Travel.AsTyped}, {words.Told(bite)}",
+            Texts.Say("drawing.travel-set.bite-travel", text, bite.Record.Travel.AsTyped, words.Told(bite)),
             [
                 new Shape.Circle(spot, 8, bite.Stops.Count > 0 ? Palette.Doubted : Palette.NoVerdict),
                 new Shape.Words(spot.Moved(0, 4), text, bite.Stops.Count > 0 ? Palette.DoubtedWord : Palette.Note, Anchor.Middle),
@@ -103,8 +107,8 @@ public static class TravelSetDrawing
 
     private static string Describe(PressLog log, string? next, PressWords words)
     {
-        var said = log.Bites.Select((b, i) => $"Bite {i + 1}: travel {b.Record.Travel.AsTyped}. {words.Told(b)}");
-        return string.Join(' ', next is null ? said : said.Append($"Next: {next}."));
+        var said = log.Bites.Select((b, i) => Texts.Say("drawing.travel-set.bite-travel-2", i + 1, b.Record.Travel.AsTyped, words.Told(b)));
+        return string.Join(' ', next is null ? said : said.Append(Texts.Say("drawing.travel-set.next-2", next)));
     }
 
     /// <summary>The frame of the plot.</summary>
@@ -158,7 +162,7 @@ public static class TravelSetDrawing
 
             yield return new Shape.Words(
                 new(Width - Right, Height - 6),
-                $"travel from the first shape, {words.Unit}",
+                Texts.Say("drawing.travel-set.travel-from-the-first-shape", words.Unit),
                 Palette.Remark,
                 Anchor.End
             );

@@ -1,4 +1,5 @@
 using Plumbmark.Drawing.Pictures;
+using Plumbmark.Inspection.Language;
 using Plumbmark.Inspection.Road;
 
 namespace Plumbmark.Drawing.Road;
@@ -16,11 +17,19 @@ public static class RoadCurveDrawing
 
     /// <summary>Toe over travel: the bump steer curve.</summary>
     public static Picture Toe(RoadAnswer answer, RoadDisplay display, RoadDrawingOptions? options = null) =>
-        Of(answer, display, options, "Bump steer: toe over travel", p => p.ToeIn, "toe-out", "toe-in");
+        Of(answer, display, options, Texts.Say("drawing.road-curve.bump-steer-toe-over-travel"), p => p.ToeIn, "toe-out", "toe-in");
 
     /// <summary>Camber over travel.</summary>
     public static Picture Camber(RoadAnswer answer, RoadDisplay display, RoadDrawingOptions? options = null) =>
-        Of(answer, display, options, "Camber over travel", p => p.Camber, "top in", "top out");
+        Of(
+            answer,
+            display,
+            options,
+            Texts.Say("drawing.road-curve.camber-over-travel"),
+            p => p.Camber,
+            Texts.Say("drawing.road-curve.top-in"),
+            Texts.Say("drawing.road-curve.top-out")
+        );
 
     private static Picture Of(
         RoadAnswer answer,
@@ -37,14 +46,14 @@ public static class RoadCurveDrawing
         options ??= new RoadDrawingOptions();
         List<(Ink Ink, string Words, IReadOnlyList<CurvePoint> Points)> lines =
         [
-            (Palette.Should, "as drawn, left", answer.DrawnCurves[Side.Left]),
-            (Palette.Frame, "left, as found", answer.FoundCurves[Side.Left]),
-            (Palette.FarSide, "right, as found", answer.FoundCurves[Side.Right]),
+            (Palette.Should, Texts.Say("drawing.road-curve.as-drawn-left"), answer.DrawnCurves[Side.Left]),
+            (Palette.Frame, Texts.Say("drawing.road-curve.left-as-found"), answer.FoundCurves[Side.Left]),
+            (Palette.FarSide, Texts.Say("drawing.road-curve.right-as-found"), answer.FoundCurves[Side.Right]),
         ];
         lines.RemoveAll(l => l.Points.Count < 2);
         if (lines.Count == 0)
         {
-            return RoadLegend.Empty(options, title, "No curve yet: the front suspension must be complete and its bump and rebound told.");
+            return RoadLegend.Empty(options, title, Texts.Say("drawing.road-curve.no-curve-yet-the-front"));
         }
 
         var axes = Axes.Of([.. lines.SelectMany(l => l.Points)], angleOf, options.Width);
@@ -53,7 +62,12 @@ public static class RoadCurveDrawing
         shapes.AddRange(lines.Select(l => new Shape.Path([.. l.Points.Select(p => axes.At(angleOf(p), p.TravelMetres))], false, l.Ink)));
         var (legend, bottom) = RoadLegend.Draw(Above + Height + BelowRoom, options, [], [.. lines.Select(l => (l.Ink, l.Words))]);
         var spans = lines.Select(l =>
-            $"{l.Words}: {RoadDisplay.Signed(angleOf(l.Points[0]))} at full rebound to {RoadDisplay.Signed(angleOf(l.Points[^1]))} at full bump."
+            Texts.Say(
+                "drawing.road-curve.at-full-rebound-to-at",
+                l.Words,
+                RoadDisplay.Signed(angleOf(l.Points[0])),
+                RoadDisplay.Signed(angleOf(l.Points[^1]))
+            )
         );
         return new Picture(options.Width, bottom, title, string.Join(' ', spans), [.. shapes, .. legend]);
     }
@@ -83,7 +97,7 @@ public static class RoadCurveDrawing
                 yield return new Shape.Words(top.Moved(0, Height + 14), RoadDisplay.Signed(minutes * Minute), Palette.Note, Anchor.Middle);
             }
 
-            foreach (var (travel, words) in new[] { (Up, "bump"), (0.0, "ride height"), (Down, "rebound") })
+            foreach (var (travel, words) in new[] { (Up, "bump"), (0.0, Texts.Say("drawing.road-curve.ride-height")), (Down, "rebound") })
             {
                 var left = At(LowMinutes * Minute, travel);
                 yield return new Shape.Line(left, new Spot(Width - RightRoom, left.Y), travel == 0 ? Palette.Rule : Palette.Measured);

@@ -1,6 +1,7 @@
 using Plumbmark.Drawing.Pictures;
 using Plumbmark.Engine;
 using Plumbmark.Engine.Linkage;
+using Plumbmark.Inspection.Language;
 using Plumbmark.Inspection.Road;
 
 namespace Plumbmark.Drawing.Road;
@@ -18,9 +19,9 @@ public static class RoadFrontDrawing
     {
         ArgumentNullException.ThrowIfNull(answer);
         options ??= new RoadDrawingOptions();
-        const string Title = "Front suspension from behind";
+        var Title = Texts.Say("drawing.road-front.front-suspension-from-behind");
         return answer.Sketches.Count == 0
-            ? RoadLegend.Empty(options, Title, "Nothing to draw yet: the front suspension is not complete.")
+            ? RoadLegend.Empty(options, Title, Texts.Say("drawing.road-front.nothing-to-draw-yet-the"))
             : Draw(answer, options, Title);
     }
 
@@ -44,21 +45,27 @@ public static class RoadFrontDrawing
             shapes.Add(
                 new Shape.Group(
                     $"drawn-{name}",
-                    $"{name} side as drawn",
+                    Texts.Say("drawing.road-front.side-as-drawn", name),
                     [.. view.Links(corner, true, Palette.Should), new Shape.Path(drawn, true, Palette.Should)]
                 )
             );
             shapes.Add(
                 new Shape.Group(
                     $"found-{name}",
-                    $"{name} side as found",
+                    Texts.Say("drawing.road-front.side-as-found", name),
                     [.. view.Links(corner, false, Palette.Frame), new Shape.Path(found, true, Palette.Frame)]
                 )
             );
         }
 
-        var remarks = view.Times > 1 ? new[] { $"Deviations drawn {view.Times} times." } : [];
-        var (legend, bottom) = RoadLegend.Draw(Above + height, options, remarks, (Palette.Frame, "as found"), (Palette.Should, "as drawn"));
+        var remarks = view.Times > 1 ? new[] { Texts.Say("drawing.road-front.deviations-drawn-times", view.Times) } : [];
+        var (legend, bottom) = RoadLegend.Draw(
+            Above + height,
+            options,
+            remarks,
+            (Palette.Frame, Texts.Say("drawing.road-front.as-found")),
+            (Palette.Should, Texts.Say("drawing.road-front.as-drawn"))
+        );
         return new Picture(options.Width, bottom, title, $"{answer.Headline} {string.Join(' ', remarks)}", [.. shapes, .. legend]);
     }
 
@@ -75,7 +82,7 @@ public static class RoadFrontDrawing
         {
             var centre = view.At(new(0, 0, corner.Drawn.WheelCentre.Z - radius + ground.RollCentreDrawn));
             yield return new Shape.Circle(centre, 3.5, Palette.Ring);
-            yield return new Shape.Words(centre.Moved(7, 4), "roll centre", Palette.Remark);
+            yield return new Shape.Words(centre.Moved(7, 4), Texts.Say("drawing.road-front.roll-centre"), Palette.Remark);
         }
     }
 

@@ -1,6 +1,7 @@
 using Plumbmark.Drawing.Pictures;
 using Plumbmark.Engine;
 using Plumbmark.Engine.Linkage;
+using Plumbmark.Inspection.Language;
 using Plumbmark.Inspection.Road;
 
 namespace Plumbmark.Drawing.Road;
@@ -18,10 +19,10 @@ public static class RoadSideDrawing
     {
         ArgumentNullException.ThrowIfNull(answer);
         options ??= new RoadDrawingOptions();
-        var title = $"{(side == Side.Left ? "Left" : "Right")} front wheel from the side";
+        var title = Texts.Say("drawing.road-side.front-wheel-from-the-side", side == Side.Left ? "Left" : "Right");
         return answer.Sketches.FirstOrDefault(s => s.Side == side) is { } corner
             ? Draw(answer, corner, options, title)
-            : RoadLegend.Empty(options, title, "Nothing to draw yet: the front suspension is not complete.");
+            : RoadLegend.Empty(options, title, Texts.Say("drawing.road-side.nothing-to-draw-yet-the"));
     }
 
     private static Picture Draw(RoadAnswer answer, CornerSketch corner, RoadDrawingOptions options, string title)
@@ -41,30 +42,32 @@ public static class RoadSideDrawing
         shapes.Add(
             new Shape.Group(
                 "drawn",
-                "as drawn",
+                Texts.Say("drawing.road-side.as-drawn"),
                 [.. view.Links(corner, true, Palette.Should), Axis(view, corner.Drawn, corner.Drawn, road, Palette.Should)]
             )
         );
         shapes.Add(
             new Shape.Group(
                 "found",
-                "as found",
+                Texts.Say("drawing.road-side.as-found"),
                 [.. view.Links(corner, false, Palette.Frame), Axis(view, corner.Drawn, corner.Found, road, Palette.Centre)]
             )
         );
         var castor = answer.Figures.FirstOrDefault(f => f.Kind == FigureKind.Castor && f.Side == corner.Side);
         string[] remarks =
         [
-            .. castor is null ? [] : new[] { $"Castor {RoadDisplay.Signed(castor.Value)}, drawn {RoadDisplay.Signed(castor.Drawn)}." },
-            .. view.Times > 1 ? [$"Deviations drawn {view.Times} times."] : Array.Empty<string>(),
+            .. castor is null
+                ? []
+                : new[] { Texts.Say("drawing.road-side.castor-drawn", RoadDisplay.Signed(castor.Value), RoadDisplay.Signed(castor.Drawn)) },
+            .. view.Times > 1 ? [Texts.Say("drawing.road-side.deviations-drawn-times", view.Times)] : Array.Empty<string>(),
         ];
         var (legend, bottom) = RoadLegend.Draw(
             Above + height,
             options,
             remarks,
-            (Palette.Frame, "as found"),
-            (Palette.Should, "as drawn"),
-            (Palette.Centre, "steering axis to the road")
+            (Palette.Frame, Texts.Say("drawing.road-side.as-found")),
+            (Palette.Should, Texts.Say("drawing.road-side.as-drawn")),
+            (Palette.Centre, Texts.Say("drawing.road-side.steering-axis-to-the-road"))
         );
         return new Picture(options.Width, bottom, title, string.Join(' ', remarks), [.. shapes, .. legend]);
     }

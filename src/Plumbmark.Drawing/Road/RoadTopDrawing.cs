@@ -2,6 +2,7 @@ using Plumbmark.Drawing.Floor;
 using Plumbmark.Drawing.Pictures;
 using Plumbmark.Engine;
 using Plumbmark.Engine.Linkage;
+using Plumbmark.Inspection.Language;
 using Plumbmark.Inspection.Road;
 
 namespace Plumbmark.Drawing.Road;
@@ -25,10 +26,10 @@ public static class RoadTopDrawing
         ArgumentNullException.ThrowIfNull(answer);
         ArgumentNullException.ThrowIfNull(display);
         options ??= new RoadDrawingOptions();
-        const string Title = "The wheels from above";
+        var Title = Texts.Say("drawing.road-top.the-wheels-from-above");
         if (answer.Sketches.Count < 2 || answer.RearSketch is not { } rear)
         {
-            return RoadLegend.Empty(options, Title, "Nothing to draw yet: front and rear suspension are both needed.");
+            return RoadLegend.Empty(options, Title, Texts.Say("drawing.road-top.nothing-to-draw-yet-front"));
         }
 
         (WheelStance Drawn, WheelStance Found)[] wheels =
@@ -91,10 +92,10 @@ public static class RoadTopDrawing
                 rearY + (WheelLength / 2) + 18,
                 _options,
                 remarks,
-                (Palette.Frame, "as found"),
-                (Palette.Should, "as drawn"),
-                (Palette.Centre, "centre line"),
-                (Palette.Next, "where the rear wheels drive: thrust line")
+                (Palette.Frame, Texts.Say("drawing.road-top.as-found")),
+                (Palette.Should, Texts.Say("drawing.road-top.as-drawn")),
+                (Palette.Centre, Texts.Say("drawing.road-top.centre-line")),
+                (Palette.Next, Texts.Say("drawing.road-top.where-the-rear-wheels-drive"))
             );
             return new Picture(_options.Width, bottom, title, $"{_answer.Headline} {string.Join(' ', remarks)}", [.. shapes, .. legend]);
         }
@@ -124,7 +125,7 @@ public static class RoadTopDrawing
             yield return new Shape.Line(from, from.Moved(-Math.Tan(turned) * (rearY - frontY), frontY - rearY), Palette.Next);
             yield return new Shape.Words(
                 from.Moved(6, (WheelLength / 2) + 10),
-                $"thrust {RoadDisplay.Signed(thrust.Value)}",
+                Texts.Say("drawing.road-top.thrust", RoadDisplay.Signed(thrust.Value)),
                 Palette.NextWord
             );
         }
@@ -148,12 +149,12 @@ public static class RoadTopDrawing
         {
             if (_turns > 1)
             {
-                yield return $"Toe and thrust line drawn {_turns} times.";
+                yield return Texts.Say("drawing.road-top.toe-and-thrust-line-drawn", _turns);
             }
 
             if (_times > 1)
             {
-                yield return $"Steps of the wheel centres drawn {_times} times.";
+                yield return Texts.Say("drawing.road-top.steps-of-the-wheel-centres", _times);
             }
         }
     }

@@ -4,6 +4,7 @@ using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor;
 using Plumbmark.Inspection.Floor.Changes;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Drawing.Sheets;
 
@@ -45,14 +46,17 @@ public static class BeforeAfterSheet
             .. Changes(ShownLengths.Of(after), SheetWords.Unit(after), changes),
             .. SheetWords.CautionBlocks(Cautions.BeforeAfter),
         ];
-        return new SheetDocument("Before and after", SheetWords.SubjectOf(after, options), options, blocks);
+        return new SheetDocument(Texts.Say("sheet.before-after.before-and-after"), SheetWords.SubjectOf(after, options), options, blocks);
     }
 
     private static IEnumerable<Block> Side(string word, CarFile car, FloorAnswer answer, double frameHeight, double rangeMetres)
     {
         yield return new SpaceBlock(4);
         yield return TextBlock.Heading($"{word}: {VerdictWord.For(answer.Overall.Verdict)}");
-        yield return new TextBlock($"{answer.Overall.Headline} {car.StandingReadings.Count()} readings.", PageType.Small);
+        yield return new TextBlock(
+            Texts.Say("sheet.before-after.readings", answer.Overall.Headline, car.StandingReadings.Count()),
+            PageType.Small
+        );
         var quiet = answer with { Next = [], Suspects = [] };
         yield return new PictureBlock(
             FloorPlanDrawing.Of(
@@ -71,13 +75,13 @@ public static class BeforeAfterSheet
     {
         if (changes.Count == 0)
         {
-            yield return TextBlock.Heading("Nothing to compare");
-            yield return new TextBlock("The two moments have no value in common: measure the same points both times.", PageType.Body);
+            yield return TextBlock.Heading(Texts.Say("sheet.before-after.nothing-to-compare"));
+            yield return new TextBlock(Texts.Say("sheet.before-after.the-two-moments-have-no"), PageType.Body);
             yield break;
         }
 
         var real = changes.Where(c => c.Finding == ChangeFinding.Real).ToList();
-        yield return TextBlock.Heading($"What changed, {unit}");
+        yield return TextBlock.Heading(Texts.Say("sheet.before-after.what-changed", unit));
         yield return new TextBlock(Summary(changes.Count, real.Count), PageType.Body, staysWithNext: real.Count > 0);
         if (real.Count > 0)
         {
@@ -88,7 +92,7 @@ public static class BeforeAfterSheet
                 new("Before", 1.4),
                 new("After", 1.4),
                 new("Change", 0.8, IsRight: true),
-                new("Sure to", 0.8, IsRight: true),
+                new(Texts.Say("sheet.before-after.sure-to"), 0.8, IsRight: true),
             ];
             yield return new TableBlock(columns, [.. real.Select(c => Row(display, c))]);
         }
@@ -96,7 +100,7 @@ public static class BeforeAfterSheet
         var rest = changes.Where(c => c.Finding != ChangeFinding.Real).ToList();
         if (rest.Count > 0)
         {
-            yield return TextBlock.Heading($"What could be noise, {unit}");
+            yield return TextBlock.Heading(Texts.Say("sheet.before-after.what-could-be-noise", unit));
             yield return Rest(display, rest);
         }
     }
@@ -110,7 +114,7 @@ public static class BeforeAfterSheet
             new("Points", 1.1),
             new("Before", 0.8, IsRight: true),
             new("After", 0.8, IsRight: true),
-            new("Sure to", 0.8, IsRight: true),
+            new(Texts.Say("sheet.before-after.sure-to"), 0.8, IsRight: true),
         ];
         var rowCount = (rest.Count + 1) / 2;
         var rows = Enumerable.Range(0, rowCount).Select(r => (IReadOnlyList<TableCell>)[.. Cells(r), .. Cells(r + rowCount)]);
@@ -137,7 +141,7 @@ public static class BeforeAfterSheet
     }
 
     private static string Points(FrameChange change) =>
-        change.Points.Count <= 3 ? string.Join(", ", change.Points) : $"{change.Points.Count} points";
+        change.Points.Count <= 3 ? string.Join(", ", change.Points) : Texts.Say("sheet.before-after.points", change.Points.Count);
 
     private static double Largest(FloorAnswer answer) =>
         answer
@@ -151,11 +155,11 @@ public static class BeforeAfterSheet
         (
             real switch
             {
-                0 => $"Of {all} values compared, none changed by more than measuring twice could explain.",
-                1 => $"Of {all} values compared, one really changed: the change is real.",
-                _ => $"Of {all} values compared, {real} really changed: the changes are real.",
+                0 => Texts.Say("sheet.before-after.of-values-compared-none-changed", all),
+                1 => Texts.Say("sheet.before-after.of-values-compared-one-really", all),
+                _ => Texts.Say("sheet.before-after.of-values-compared-really-changed", all, real),
             }
-        ) + " The number of values compared is allowed for (Holm, 5 in 100).";
+        ) + Texts.Say("sheet.before-after.the-number-of-values-compared");
 
     private static IReadOnlyList<TableCell> Row(LengthDisplay display, FrameChange change) =>
         [

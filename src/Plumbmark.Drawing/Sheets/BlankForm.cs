@@ -5,6 +5,7 @@ using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor;
 using Plumbmark.Inspection.Floor.Round;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Drawing.Sheets;
 
@@ -23,7 +24,7 @@ public static class BlankForm
     /// <param name="number">What the screen for typing the form in knows it by; null when it is not to be typed in there.</param>
     public static byte[] Pdf(CarFile car, IReadOnlyList<RoundLine> round, SheetOptions options, string? number = null)
     {
-        var title = number is null ? "Measuring form" : $"Measuring form {number}";
+        var title = number is null ? Texts.Say("sheet.blank-form.measuring-form") : Texts.Say("sheet.blank-form.measuring-form-2", number);
         return new SheetDocument(title, SheetWords.SubjectOf(car, options), options, [.. Blocks(car, round)]).Pdf();
     }
 
@@ -55,7 +56,7 @@ public static class BlankForm
         yield return new SpaceBlock(5);
         if (round.Count == 0)
         {
-            yield return new TextBlock("Nothing is left to ask for. What you measure all the same goes below.", PageType.Strong);
+            yield return new TextBlock(Texts.Say("sheet.blank-form.nothing-is-left-to-ask"), PageType.Strong);
         }
 
         foreach (var group in round.GroupBy(l => l.Kind).OrderBy(g => g.Key))
@@ -64,7 +65,7 @@ public static class BlankForm
             yield return Table(group.Key, car.Units, [.. group]);
         }
 
-        yield return TextBlock.Heading("Anything else you measured");
+        yield return TextBlock.Heading(Texts.Say("sheet.blank-form.anything-else-you-measured"));
         var empty = Enumerable.Range(0, EmptyLines).Select(_ => new RoundLine(0, RoundKind.Plan, "", ""));
         yield return Table(RoundKind.Plan, car.Units, [.. empty]);
     }
@@ -72,7 +73,12 @@ public static class BlankForm
     private static IEnumerable<Block> Instructions(CarFile car)
     {
         yield return new TableBlock(
-            [new("Measured by", 1.2), new("On", 0.8), new("Tape, its class", 1.2), new("Heights with", 1)],
+            [
+                new(Texts.Say("sheet.blank-form.measured-by"), 1.2),
+                new("On", 0.8),
+                new(Texts.Say("sheet.blank-form.tape-its-class"), 1.2),
+                new(Texts.Say("sheet.blank-form.heights-with"), 1),
+            ],
             [
                 [Boxed(""), Boxed(""), Boxed(""), Boxed("")],
             ],
@@ -80,15 +86,14 @@ public static class BlankForm
         );
         string[] hints =
         [
-            "Left and right are the car's own, seen from the driver's seat.",
-            "Drop every point first: a fine cross on paper, the string at the hole's centre. Lift the line off and hang it again for each further drop.",
+            Texts.Say("sheet.blank-form.left-and-right-are-the"),
+            Texts.Say("sheet.blank-form.drop-every-point-first-a"),
             car.Units == LengthUnit.Inch
-                ? "Write the fraction as you read it: 5 over 16. A number below the line is a minus: write the minus."
-                : "Write millimetres as you read them. A height below the line is a minus: write the minus.",
-            $"Zero: a hook gets bent. Hold the tape's {(car.Units == LengthUnit.Inch ? "10 in" : "100 mm")} line on the cross, write that under \"Tape starts at\", "
-                + "and do not subtract. Leave that box empty only if the tape's own zero lay on the cross.",
-            "Height line: one line for all heights, level all round. Check it again at the first point when you are done.",
-            "A line you cannot reach: strike it out. Nothing is better than a guess.",
+                ? Texts.Say("sheet.blank-form.write-the-fraction-as-you")
+                : Texts.Say("sheet.blank-form.write-millimetres-as-you-read"),
+            Texts.Say("sheet.blank-form.zero-a-hook-gets-bent", car.Units == LengthUnit.Inch ? "10 in" : "100 mm"),
+            Texts.Say("sheet.blank-form.height-line-one-line-for"),
+            Texts.Say("sheet.blank-form.a-line-you-cannot-reach"),
             .. Cautions.Form,
         ];
         foreach (var hint in hints)
@@ -102,11 +107,11 @@ public static class BlankForm
         var unit = units == LengthUnit.Inch ? "inches" : "millimetres";
         return kind switch
         {
-            RoundKind.Height => $"Heights above the level line, {unit}: down the left side, up the right",
-            RoundKind.Rise => $"Rises: how much higher the second point is, {unit}",
-            RoundKind.Drop => $"Drop again: where the new cross lies from the first, {unit}",
-            RoundKind.Plan => $"Lengths between floor marks, {unit}: front to rear",
-            RoundKind.Direct => $"Lengths from point to point, {unit}",
+            RoundKind.Height => Texts.Say("sheet.blank-form.heights-above-the-level-line", unit),
+            RoundKind.Rise => Texts.Say("sheet.blank-form.rises-how-much-higher-the", unit),
+            RoundKind.Drop => Texts.Say("sheet.blank-form.drop-again-where-the-new", unit),
+            RoundKind.Plan => Texts.Say("sheet.blank-form.lengths-between-floor-marks-front", unit),
+            RoundKind.Direct => Texts.Say("sheet.blank-form.lengths-from-point-to-point", unit),
             _ => throw new System.Diagnostics.UnreachableException(),
         };
     }
@@ -123,7 +128,7 @@ public static class BlankForm
             new("No", 0.5),
             new(kind is RoundKind.Height or RoundKind.Drop ? "Point" : "From – to", 1.35),
             .. value,
-            .. isLong ? [new TableColumn("Tape starts at", 0.9)] : Array.Empty<TableColumn>(),
+            .. isLong ? [new TableColumn(Texts.Say("sheet.blank-form.tape-starts-at"), 0.9)] : Array.Empty<TableColumn>(),
             new("Remark", kind is RoundKind.Height ? 1.4 : 0.95),
         ];
         // Short lines go side by side.

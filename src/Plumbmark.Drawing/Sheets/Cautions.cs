@@ -1,51 +1,50 @@
+using Plumbmark.Inspection.Language;
+
 namespace Plumbmark.Drawing.Sheets;
 
 /// <summary>What every sheet says about what it is not, and about working safely. The trade's usual cautions, in our words (common practice, no source).</summary>
 internal static class Cautions
 {
     /// <summary>The line at the foot of every page.</summary>
-    public const string Foot = "Compares measurements. Not a certificate of roadworthiness, structure or safety.";
+    public static string Foot => Texts.Say("sheet.cautions.compares-measurements-not-a-certificate");
 
     /// <summary>For a sheet about a frame.</summary>
     public static IReadOnlyList<string> Frame { get; } =
     [
-        "This sheet compares measurements. Whether a car is safe or fit for the road is for a qualified inspection to say; the maker's manual comes before this sheet.",
-        "Dimensions show shape. They cannot show cracks, thin metal or poor welds: look for those separately, on bare metal.",
-        "A limit marked practice or own is not the maker's limit. Where no limit is known, no verdict is given.",
-        "Stands must be rated for the load and stand on firm, level ground; nothing of you goes under a frame that only a jack holds. Lift a bare frame with two people.",
-        "A bent steering part, upright or stub axle is replaced, not straightened; nothing of the suspension or steering is heated. Welding and straightening a frame may need a qualified person and may touch registration, approval or insurance: ask before you start.",
+        Texts.Say("sheet.cautions.this-sheet-compares-measurements-whether"),
+        Texts.Say("sheet.cautions.dimensions-show-shape-they-cannot"),
+        Texts.Say("sheet.cautions.a-limit-marked-practice-or"),
+        Texts.Say("sheet.cautions.stands-must-be-rated-for"),
+        Texts.Say("sheet.cautions.a-bent-steering-part-upright"),
     ];
 
     /// <summary>For a sheet that a frame shop works by.</summary>
     public static IReadOnlyList<string> Workshop { get; } =
     [
-        "These are wishes from measurements at home, not instructions: the shop's own measuring and judgement come first, and the maker's manual before both.",
-        "Before pulling: look for cracks, old welds and thin metal on bare metal. Dimensions cannot show them.",
-        "Measure again after each pull, after tacking and after cooling; welding draws a frame.",
-        "Bent steering parts, uprights and stub axles are replaced, not straightened; nothing of the suspension or steering is heated. Chains, clamps and jacks under load: stand clear, guard, eye protection.",
+        Texts.Say("sheet.cautions.these-are-wishes-from-measurements"),
+        Texts.Say("sheet.cautions.before-pulling-look-for-cracks"),
+        Texts.Say("sheet.cautions.measure-again-after-each-pull"),
+        Texts.Say("sheet.cautions.bent-steering-parts-uprights-and"),
     ];
 
     /// <summary>For a sheet that shows two moments.</summary>
     public static IReadOnlyList<string> BeforeAfter { get; } =
     [
-        "This sheet compares measurements at two moments. It is no warranty, and no certificate of roadworthiness, structure or safety.",
-        "Both moments should be measured in the same state: bare or laden, on the same supports.",
-        "A change that could be noise is not proof that nothing changed: the readings cannot tell.",
-        "Repairs to a frame may have to be told to an insurer, an inspector or a buyer; local rules decide.",
+        Texts.Say("sheet.cautions.this-sheet-compares-measurements-at"),
+        Texts.Say("sheet.cautions.both-moments-should-be-measured"),
+        Texts.Say("sheet.cautions.a-change-that-could-be"),
+        Texts.Say("sheet.cautions.repairs-to-a-frame-may"),
     ];
 
     /// <summary>For a form that is filled in beside the frame.</summary>
     public static IReadOnlyList<string> Form { get; } =
     [
-        "Stands rated for the load, on firm level ground, all legs down; try each by hand. Nothing of you under a frame that only a jack holds.",
-        "Two people lift a bare frame. Mind your eyes and head at bracket height.",
-        "Level the frame on three points, then read the fourth: winding up all four hides a twist.",
+        Texts.Say("sheet.cautions.stands-rated-for-the-load"),
+        Texts.Say("sheet.cautions.two-people-lift-a-bare"),
+        Texts.Say("sheet.cautions.level-the-frame-on-three"),
     ];
 
     /// <summary>For a sheet about loose parts.</summary>
     public static IReadOnlyList<string> Parts { get; } =
-    [
-        "No dimension shows a crack, thinning by rust or a bad weld: look, and have it looked at.",
-        "Steering levers, uprights and stub axles that are bent are renewed, never straightened.",
-    ];
+    [Texts.Say("sheet.cautions.no-dimension-shows-a-crack"), Texts.Say("sheet.cautions.steering-levers-uprights-and-stub")];
 }

@@ -1,3 +1,5 @@
+using Plumbmark.Inspection.Language;
+
 namespace Plumbmark.Drawing.Sheets;
 
 /// <summary>The kinds of checks in trade words.</summary>
@@ -6,12 +8,12 @@ internal static class CheckWords
     public static string For(string kind) =>
         kind switch
         {
-            "sideShift" => "middle off the centre line",
-            "stagger" => "left ahead of right",
+            "sideShift" => Texts.Say("sheet.check.middle-off-the-centre-line"),
+            "stagger" => Texts.Say("sheet.check.left-ahead-of-right"),
             "width" => "width",
-            "heightDifference" => "left higher than right",
-            "deviation" => "against the book",
-            "pair" => "one of the pair, at least",
+            "heightDifference" => Texts.Say("sheet.check.left-higher-than-right"),
+            "deviation" => Texts.Say("sheet.check.against-the-book"),
+            "pair" => Texts.Say("sheet.check.one-of-the-pair-at"),
             _ => kind,
         };
 }

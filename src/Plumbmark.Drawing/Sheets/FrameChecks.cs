@@ -3,6 +3,7 @@ using Plumbmark.Drawing.Sheets.Pages;
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Drawing.Sheets;
 
@@ -19,13 +20,13 @@ internal static class FrameChecks
         }
 
         var display = ShownLengths.Of(car);
-        yield return TextBlock.CloseHeading($"Other checks, {SheetWords.Unit(car)}");
+        yield return TextBlock.CloseHeading(Texts.Say("sheet.frame-checks.other-checks", SheetWords.Unit(car)));
         TableColumn[] columns =
         [
             new("What", 2),
             new("Points", 2.2),
             new("Value", 1, IsRight: true),
-            new("Sure to", 1, IsRight: true),
+            new(Texts.Say("sheet.frame-checks.sure-to"), 1, IsRight: true),
             new("Limit", 1.6),
             new("Verdict", 1.3),
         ];
@@ -35,13 +36,13 @@ internal static class FrameChecks
     private static IReadOnlyList<TableCell> Row(LengthDisplay display, Check check) =>
         [
             Cell(CheckWords.For(check.Kind)),
-            Cell(check.Points.Count <= 4 ? string.Join(", ", check.Points) : $"{check.Points.Count} points"),
+            Cell(check.Points.Count <= 4 ? string.Join(", ", check.Points) : Texts.Say("sheet.frame-checks.points", check.Points.Count)),
             Cell(display.Number(check.ValueMetres)),
             Cell(SheetWords.PlusMinus(display, ShownLengths.Coverage * check.UMetres)),
             Cell(
                 check is { LimitMetres: { } limit, LimitSource: { } source }
                     ? $"{SheetWords.PlusMinus(display, limit)} ({SheetWords.For(source)})"
-                    : "not known"
+                    : Texts.Say("sheet.frame-checks.not-known")
             ),
             new TableCell(SheetWords.For(check.Verdict), SheetWords.LetteringFor(check.Verdict).Close()),
         ];

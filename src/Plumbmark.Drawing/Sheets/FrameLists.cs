@@ -1,5 +1,6 @@
 using Plumbmark.Drawing.Sheets.Pages;
 using Plumbmark.Inspection.Floor;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Drawing.Sheets;
 
@@ -30,8 +31,12 @@ internal static class FrameLists
         return
         [
             .. List("Why", [.. answer.Overall.Why.Where(w => !told.Contains(w))], reasons),
-            .. doubted.Count <= MostDoubtedBeside ? List("Doubted readings", doubted, int.MaxValue) : [],
-            .. List("Measure next", [.. answer.Next.Select(n => n.Sentence).Where(s => !told.Contains(s))], next),
+            .. doubted.Count <= MostDoubtedBeside ? List(Texts.Say("sheet.frame-lists.doubted-readings"), doubted, int.MaxValue) : [],
+            .. List(
+                Texts.Say("sheet.frame-lists.measure-next"),
+                [.. answer.Next.Select(n => n.Sentence).Where(s => !told.Contains(s))],
+                next
+            ),
         ];
     }
 
@@ -41,8 +46,8 @@ internal static class FrameLists
         var doubted = Doubted(answer);
         return
         [
-            .. List("What is not known", [.. Unknown(answer)], int.MaxValue),
-            .. doubted.Count > MostDoubtedBeside ? List("Doubted readings", doubted, int.MaxValue) : [],
+            .. List(Texts.Say("sheet.frame-lists.what-is-not-known"), [.. Unknown(answer)], int.MaxValue),
+            .. doubted.Count > MostDoubtedBeside ? List(Texts.Say("sheet.frame-lists.doubted-readings"), doubted, int.MaxValue) : [],
         ];
     }
 
@@ -71,7 +76,11 @@ internal static class FrameLists
 
         if (sentences.Count > most)
         {
-            yield return new TextBlock($"and {sentences.Count - most} more: see the app", PageType.DenseGrey, " ");
+            yield return new TextBlock(
+                Texts.Say("sheet.frame-lists.and-more-see-the-app", sentences.Count - most),
+                PageType.DenseGrey,
+                " "
+            );
         }
 
         yield return new SpaceBlock(3);

@@ -3,6 +3,7 @@ using Plumbmark.Drawing.Sheets.Pages;
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Drawing.Sheets;
 
@@ -19,19 +20,19 @@ internal static class FramePairs
         }
 
         var display = ShownLengths.Of(car);
-        yield return TextBlock.CloseHeading($"Left against right, {SheetWords.Unit(car)}");
+        yield return TextBlock.CloseHeading(Texts.Say("sheet.frame-pairs.left-against-right", SheetWords.Unit(car)));
         yield return new TextBlock(
-            "± is how sure a value is: the true one lies within it 95 times in 100." + LimitWords(car),
+            Texts.Say("sheet.frame-pairs.is-how-sure-a-value") + LimitWords(car),
             PageType.DenseGrey,
             staysWithNext: true
         );
         TableColumn[] columns =
         [
             new("Pair", 0.75),
-            new("Middle off the centre line", 1.75),
-            new("Ahead: which side", 1.75),
+            new(Texts.Say("sheet.frame-pairs.middle-off-the-centre-line"), 1.75),
+            new(Texts.Say("sheet.frame-pairs.ahead-which-side"), 1.75),
             new("Width", 0.9),
-            new("Higher: which side", 1.75),
+            new(Texts.Say("sheet.frame-pairs.higher-which-side"), 1.75),
         ];
         yield return new TableBlock(columns, [.. answer.Pairs.Select(p => Row(display, answer, p))], padding: 0.5);
     }
@@ -40,26 +41,32 @@ internal static class FramePairs
     {
         if (car.Frame.Limits is not { } limits)
         {
-            return " No limits are set, so there are no verdicts.";
+            return Texts.Say("sheet.frame-pairs.no-limits-are-set-so");
         }
 
         string?[] parts =
         [
-            limits.Mirror is { } mirror ? $"side against side {mirror.AsTyped}" : null,
-            limits.Height is { } height ? $"height {height.AsTyped}" : null,
-            limits.Point is { } point ? $"against the book {point.AsTyped}" : null,
+            limits.Mirror is { } mirror ? Texts.Say("sheet.frame-pairs.side-against-side", mirror.AsTyped) : null,
+            limits.Height is { } height ? Texts.Say("sheet.frame-pairs.height", height.AsTyped) : null,
+            limits.Point is { } point ? Texts.Say("sheet.frame-pairs.against-the-book", point.AsTyped) : null,
         ];
         var known = parts.OfType<string>().ToList();
         var note = limits.Note is { } text ? $", {text}" : "";
-        return known.Count == 0 ? "" : $" Limits: {string.Join("; ", known)} ({SheetWords.For(limits.Source)}{note}).";
+        return known.Count == 0 ? "" : Texts.Say("sheet.frame-pairs.limits", string.Join("; ", known), SheetWords.For(limits.Source), note);
     }
 
     private static IReadOnlyList<TableCell> Row(LengthDisplay display, FloorAnswer answer, PairEstimate pair)
     {
         var ends = answer.Points.Where(p => p.Id == pair.Left || p.Id == pair.Right).ToList();
         // Measured on both sides and still no value: the pair is built differently, by an amount nobody knows.
-        var inPlan = ends.Count == 2 && ends.TrueForAll(p => p.XMetres is not null) ? "not compared" : "not measured";
-        var inHeight = ends.Count == 2 && ends.TrueForAll(p => p.ZMetres is not null) ? "not compared" : "not measured";
+        var inPlan =
+            ends.Count == 2 && ends.TrueForAll(p => p.XMetres is not null)
+                ? Texts.Say("sheet.frame-pairs.not-compared")
+                : Texts.Say("sheet.frame-pairs.not-measured");
+        var inHeight =
+            ends.Count == 2 && ends.TrueForAll(p => p.ZMetres is not null)
+                ? Texts.Say("sheet.frame-pairs.not-compared")
+                : Texts.Say("sheet.frame-pairs.not-measured");
         Check? For(string kind) => answer.Checks.FirstOrDefault(c => c.Kind == kind && c.Points.Contains(pair.Left));
         return
         [

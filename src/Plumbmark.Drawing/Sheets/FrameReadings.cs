@@ -2,6 +2,7 @@ using Plumbmark.Drawing.Sheets.Pages;
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Drawing.Sheets;
 
@@ -17,7 +18,7 @@ internal static class FrameReadings
         }
 
         var unit = car.Units == LengthUnit.Inch ? "inches" : "millimetres";
-        yield return TextBlock.CloseHeading($"Readings as written down ({standing.Count}); a number without a unit is in {unit}");
+        yield return TextBlock.CloseHeading(Texts.Say("sheet.frame-readings.readings-as-written-down-a", standing.Count, unit));
         var doubted = answer.Suspects.Select(s => s.Reading).OfType<string>().ToHashSet(StringComparer.Ordinal);
         foreach (var kind in standing.GroupBy(Caption).OrderBy(g => Order(g.First())))
         {
@@ -43,14 +44,14 @@ internal static class FrameReadings
     private static string Caption(Reading reading) =>
         reading switch
         {
-            Reading.Plan => "Lengths in plan, from mark to mark.",
-            Reading.Direct => "Lengths from point to point through the air.",
-            Reading.Height { IsAboveFloor: true } => "Heights above the floor.",
-            Reading.Height => "Heights above one level.",
-            Reading.Rise => "How much higher one point is than another.",
-            Reading.Offset => "Distance from a string, to the left of it.",
-            Reading.Drop => "Dropped again: where the new mark lay from the first, forward and to the left.",
-            Reading.Indirect => "Marks made another way.",
+            Reading.Plan => Texts.Say("sheet.frame-readings.lengths-in-plan-from-mark"),
+            Reading.Direct => Texts.Say("sheet.frame-readings.lengths-from-point-to-point"),
+            Reading.Height { IsAboveFloor: true } => Texts.Say("sheet.frame-readings.heights-above-the-floor"),
+            Reading.Height => Texts.Say("sheet.frame-readings.heights-above-one-level"),
+            Reading.Rise => Texts.Say("sheet.frame-readings.how-much-higher-one-point"),
+            Reading.Offset => Texts.Say("sheet.frame-readings.distance-from-a-string-to"),
+            Reading.Drop => Texts.Say("sheet.frame-readings.dropped-again-where-the-new"),
+            Reading.Indirect => Texts.Say("sheet.frame-readings.marks-made-another-way"),
             _ => throw new System.Diagnostics.UnreachableException(),
         };
 
@@ -74,7 +75,7 @@ internal static class FrameReadings
         if (withdrawn.Count > 0)
         {
             var words = withdrawn.Select(r => $"{r.Id} {ReadingWords.What(r)} {ReadingWords.Value(r)} ({r.Withdrawn})");
-            yield return new TextBlock($"Taken back: {string.Join("; ", words)}.", PageType.DenseGrey);
+            yield return new TextBlock(Texts.Say("sheet.frame-readings.taken-back", string.Join("; ", words)), PageType.DenseGrey);
         }
     }
 }

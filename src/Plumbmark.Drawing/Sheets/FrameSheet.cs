@@ -1,6 +1,7 @@
 using Plumbmark.Drawing.Sheets.Pages;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Drawing.Sheets;
 
@@ -22,7 +23,12 @@ public static class FrameSheet
     }
 
     private static SheetDocument Document(CarFile car, FloorAnswer answer, SheetOptions options, double reserved) =>
-        new("Frame sheet", SheetWords.SubjectOf(car, options), options, [.. Blocks(car, answer, PageFrame.Of(options.Paper), reserved)]);
+        new(
+            Texts.Say("sheet.frame.frame-sheet"),
+            SheetWords.SubjectOf(car, options),
+            options,
+            [.. Blocks(car, answer, PageFrame.Of(options.Paper), reserved)]
+        );
 
     private static IEnumerable<Block> Blocks(CarFile car, FloorAnswer answer, PageFrame page, double reserved)
     {

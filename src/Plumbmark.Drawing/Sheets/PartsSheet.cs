@@ -3,6 +3,7 @@ using Plumbmark.Drawing.Sheets.Pages;
 using Plumbmark.Inspection.Bench;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Drawing.Sheets;
 
@@ -11,7 +12,12 @@ public static class PartsSheet
 {
     /// <summary>The sheet as PDF.</summary>
     public static byte[] Pdf(CarFile car, BenchAnswer answer, SheetOptions options) =>
-        new SheetDocument("Parts sheet", SheetWords.SubjectOf(car, options), options, [.. Blocks(car, answer)]).Pdf();
+        new SheetDocument(
+            Texts.Say("sheet.parts.parts-sheet"),
+            SheetWords.SubjectOf(car, options),
+            options,
+            [.. Blocks(car, answer)]
+        ).Pdf();
 
     private static IEnumerable<Block> Blocks(CarFile car, BenchAnswer answer)
     {
@@ -37,7 +43,7 @@ public static class PartsSheet
 
     private static TableBlock Overview(BenchAnswer answer) =>
         new(
-            [new("Part", 2), new("What to do", 1), new("As measured", 1), new("Type", 2)],
+            [new("Part", 2), new(Texts.Say("sheet.parts.what-to-do"), 1), new(Texts.Say("sheet.parts.as-measured"), 1), new("Type", 2)],
             [
                 .. answer.Parts.Select(p =>
                     (IReadOnlyList<TableCell>)
@@ -77,7 +83,7 @@ public static class PartsSheet
 
         if (part.MeasureNext.Count > 0)
         {
-            yield return new TextBlock($"Measure next: {string.Join(" ", part.MeasureNext)}", PageType.Body);
+            yield return new TextBlock(Texts.Say("sheet.parts.measure-next", string.Join(" ", part.MeasureNext)), PageType.Body);
         }
 
         yield return new SpaceBlock(5);
@@ -89,9 +95,9 @@ public static class PartsSheet
         [
             new("Dimension", 2),
             new("Measured", 1.1, IsRight: true),
-            new("Sure to", 0.9, IsRight: true),
+            new(Texts.Say("sheet.parts.sure-to"), 0.9, IsRight: true),
             new("Against", 1.5),
-            new("Off by", 1, IsRight: true),
+            new(Texts.Say("sheet.parts.off-by"), 1, IsRight: true),
             new("Limit", 1.5),
             new("Verdict", 1.5),
         ];
@@ -111,7 +117,7 @@ public static class PartsSheet
                 name,
                 measured,
                 sure,
-                new TableCell("nothing yet", PageType.Small),
+                new TableCell(Texts.Say("sheet.parts.nothing-yet"), PageType.Small),
                 TableCell.Empty,
                 TableCell.Empty,
                 TableCell.Empty,
@@ -132,12 +138,12 @@ public static class PartsSheet
                 new TableCell(
                     c.Limit is { } limit
                         ? $"{text.Value(value.Quantity, limit.Si, Math.Min(limit.Si / 10, c.U))} ({SheetWords.For(limit.Source)})"
-                        : "not known"
+                        : Texts.Say("sheet.parts.not-known")
                 ),
                 c.PutDownTo is { } other
                     ? new TableCell([
                         (SheetWords.For(c.Verdict), SheetWords.LetteringFor(c.Verdict)),
-                        ($"put down to {other}", PageType.Small),
+                        (Texts.Say("sheet.parts.put-down-to", other), PageType.Small),
                     ])
                     : new TableCell(SheetWords.For(c.Verdict), SheetWords.LetteringFor(c.Verdict)),
             ];
@@ -147,8 +153,8 @@ public static class PartsSheet
     private static string Against(Comparison comparison) =>
         comparison.Against switch
         {
-            ComparedWith.Book => $"book: {comparison.Reference}",
-            ComparedWith.Mirror => $"other side: {comparison.Reference}",
+            ComparedWith.Book => Texts.Say("sheet.parts.book", comparison.Reference),
+            ComparedWith.Mirror => Texts.Say("sheet.parts.other-side", comparison.Reference),
             ComparedWith.Itself => "itself",
             _ => throw new System.Diagnostics.UnreachableException(),
         };
@@ -157,12 +163,12 @@ public static class PartsSheet
     private static string Tag(Part part)
     {
         List<string> parts = [PartWords.For(part.Kind), PartWords.For(part.Make)];
-        parts.AddRange(part.Card.Numbers.Select(n => $"number {n.Text}"));
+        parts.AddRange(part.Card.Numbers.Select(n => Texts.Say("sheet.parts.number", n.Text)));
         parts.AddRange(part.Conditions.Select(PartWords.For));
         parts.Add(PartWords.For(part.ClearBy));
         if (part.Card.Source is { } source)
         {
-            parts.Add($"source: {source.TrimEnd('.')}");
+            parts.Add(Texts.Say("sheet.parts.source", source.TrimEnd('.')));
         }
 
         return string.Join("; ", parts);
@@ -171,12 +177,12 @@ public static class PartsSheet
     private static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
 
     private static string TypeWords(PartAnswer part) =>
-        part.Variant is null or { Compared: 0 } ? "nothing to compare with"
-        : part.Variant.Type is not { } type ? "not recognised"
+        part.Variant is null or { Compared: 0 } ? Texts.Say("sheet.parts.nothing-to-compare-with")
+        : part.Variant.Type is not { } type ? Texts.Say("sheet.parts.not-recognised")
         : part.IsRightForThisCar switch
         {
-            true => $"{type.Variant.Name}, as this car had",
-            false => $"{type.Variant.Name}, not this car's",
+            true => Texts.Say("sheet.parts.as-this-car-had", type.Variant.Name),
+            false => Texts.Say("sheet.parts.not-this-cars", type.Variant.Name),
             null => type.Variant.Name,
         };
 
@@ -188,7 +194,12 @@ public static class PartsSheet
         }
 
         var odds = variant.Odds.Select(o => $"{o.Variant.Name} {DimensionWords.Chance(o.Straight)}");
-        var decided = variant.DecidedBy is { } dimension ? $"; decided by {DimensionWords.Name(dimension)}" : "";
-        return $"Which type: {string.Join(", ", odds)}; none of these, or bent, {DimensionWords.Chance(variant.NoneOrBent)}{decided}. Evidence, not proof.";
+        var decided = variant.DecidedBy is { } dimension ? Texts.Say("sheet.parts.decided-by", DimensionWords.Name(dimension)) : "";
+        return Texts.Say(
+            "sheet.parts.which-type-none-of-these",
+            string.Join(", ", odds),
+            DimensionWords.Chance(variant.NoneOrBent),
+            decided
+        );
     }
 }

@@ -2,6 +2,7 @@ using Plumbmark.Drawing.Pictures;
 using Plumbmark.Drawing.Press;
 using Plumbmark.Drawing.Sheets.Pages;
 using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Language;
 using Plumbmark.Inspection.Press;
 using CrackMethod = Plumbmark.Inspection.Bench.CrackMethod;
 
@@ -12,14 +13,14 @@ public static class PressSheet
 {
     /// <summary>The sheet as PDF.</summary>
     public static byte[] Pdf(CarFile car, SheetOptions options) =>
-        new SheetDocument("Press record", SheetWords.SubjectOf(car, options), options, [.. Blocks(car)]).Pdf();
+        new SheetDocument(Texts.Say("sheet.press.press-record"), SheetWords.SubjectOf(car, options), options, [.. Blocks(car)]).Pdf();
 
     private static IEnumerable<Block> Blocks(CarFile car)
     {
         yield return new SpaceBlock(4);
         if (car.Press.Count == 0)
         {
-            yield return new TextBlock("No part has been in the press.", PageType.Strong);
+            yield return new TextBlock(Texts.Say("sheet.press.no-part-has-been-in"), PageType.Strong);
         }
 
         var words = new PressWords(car.Units);
@@ -46,18 +47,26 @@ public static class PressSheet
         {
             yield return new SpaceBlock(4);
             yield return new ColumnsBlock(
-                [new PictureBlock(PressSetUpDrawing.Of(plan, words), 170), .. Notes("How it lay", words.SetUp(plan.Layout))],
+                [
+                    new PictureBlock(PressSetUpDrawing.Of(plan, words), 170),
+                    .. Notes(Texts.Say("sheet.press.how-it-lay"), words.SetUp(plan.Layout)),
+                ],
                 [
                     .. report.Log is { } log
                         ? new Block[] { new PictureBlock(TravelSetDrawing.Of(plan, log, report.State, words), 190) }
                         : [],
-                    .. Notes("What to expect", words.Expect(plan)),
+                    .. Notes(Texts.Say("sheet.press.what-to-expect"), words.Expect(plan)),
                 ],
                 0.5
             );
         }
 
-        foreach (var block in Notes("Where it was bent", [.. report.Findings.Lines.Select(words.Line), .. words.More(report.Findings)]))
+        foreach (
+            var block in Notes(
+                Texts.Say("sheet.press.where-it-was-bent"),
+                [.. report.Findings.Lines.Select(words.Line), .. words.More(report.Findings)]
+            )
+        )
         {
             yield return block;
         }
@@ -91,15 +100,15 @@ public static class PressSheet
             yield break;
         }
 
-        yield return new TextBlock("Every bite, as it was read", PageType.Strong, staysWithNext: true, below: 1);
+        yield return new TextBlock(Texts.Say("sheet.press.every-bite-as-it-was"), PageType.Strong, staysWithNext: true, below: 1);
         TableColumn[] columns =
         [
             new("Bite", 0.6),
             new("Travel", 0.9, IsRight: true),
             new("Gauge", 0.7, IsRight: true),
-            new("Left over", 0.9, IsRight: true),
-            new("What it told", 3.4),
-            new("Why to stop", 2.4),
+            new(Texts.Say("sheet.press.left-over"), 0.9, IsRight: true),
+            new(Texts.Say("sheet.press.what-it-told"), 3.4),
+            new(Texts.Say("sheet.press.why-to-stop"), 2.4),
         ];
         var told = report.Log?.Bites.ToDictionary(b => b.Record.Id, StringComparer.Ordinal) ?? [];
         yield return new TableBlock(columns, [.. report.Job.Bites.Select(b => Row(words, b, told.GetValueOrDefault(b.Id)))], padding: 1);
@@ -112,7 +121,7 @@ public static class PressSheet
             new TableCell(bite.Load is { } load ? load.ToString("0.###", System.Globalization.CultureInfo.InvariantCulture) : ""),
             new TableCell(bite.Left?.AsTyped ?? (told is null ? "" : words.Text(told.LeftMetres))),
             bite.Withdrawn is { } reason
-                ? new TableCell($"Taken back: {reason}", PageType.Small)
+                ? new TableCell(Texts.Say("sheet.press.taken-back", reason), PageType.Small)
                 : new TableCell(string.Join(" ", new[] { told is null ? null : words.Told(told), bite.Note }.OfType<string>())),
             new TableCell(told is null ? "" : string.Join(" ", told.Stops.Select(PressWords.Stop)), PageType.OutSmall),
         ];
@@ -121,22 +130,24 @@ public static class PressSheet
     {
         if (job.CrackTests.Count == 0)
         {
-            yield return new TextBlock("No crack test is entered.", PageType.Strong);
+            yield return new TextBlock(Texts.Say("sheet.press.no-crack-test-is-entered"), PageType.Strong);
             yield break;
         }
 
-        yield return new TextBlock("Crack tests", PageType.Strong, staysWithNext: true, below: 1);
+        yield return new TextBlock(Texts.Say("sheet.press.crack-tests"), PageType.Strong, staysWithNext: true, below: 1);
         foreach (var test in job.CrackTests)
         {
             var method = test.Method switch
             {
-                CrackMethod.Dye => "Dye penetrant",
-                CrackMethod.Magnetic => "Magnetic particles",
-                CrackMethod.Eye => "By eye and glass, which is no crack test",
+                CrackMethod.Dye => Texts.Say("sheet.press.dye-penetrant"),
+                CrackMethod.Magnetic => Texts.Say("sheet.press.magnetic-particles"),
+                CrackMethod.Eye => Texts.Say("sheet.press.by-eye-and-glass-which"),
                 _ => throw new System.Diagnostics.UnreachableException(),
             };
-            var when = test.AfterBite is { } bite ? $"after bite {bite}" : "before the first bite";
-            var found = test.Found ? "a crack was found" : "nothing found, which does not prove that nothing is there";
+            var when = test.AfterBite is { } bite
+                ? Texts.Say("sheet.press.after-bite", bite)
+                : Texts.Say("sheet.press.before-the-first-bite");
+            var found = test.Found ? Texts.Say("sheet.press.a-crack-was-found") : Texts.Say("sheet.press.nothing-found-which-does-not");
             var note = test.Note is { } text ? $" {text}" : "";
             yield return new TextBlock($"{method}, {when}: {found}.{note}", test.Found ? PageType.Strong : PageType.Body, "•", below: 1);
         }

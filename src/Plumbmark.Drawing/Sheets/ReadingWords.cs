@@ -1,5 +1,6 @@
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Drawing.Sheets;
 
@@ -10,14 +11,14 @@ internal static class ReadingWords
     public static string What(Reading reading) =>
         reading switch
         {
-            Reading.Plan r => $"{r.From} to {r.To}",
-            Reading.Direct r => $"{r.From} to {r.To}, direct",
-            Reading.Height { IsAboveFloor: true } r => $"{r.Point} above the floor",
-            Reading.Height r => $"{r.Point} height",
-            Reading.Rise r => $"{r.To} above {r.From}",
-            Reading.Offset r => $"{r.Point} left of string {r.From} to {r.To}",
+            Reading.Plan r => Texts.Say("sheet.reading.to", r.From, r.To),
+            Reading.Direct r => Texts.Say("sheet.reading.to-direct", r.From, r.To),
+            Reading.Height { IsAboveFloor: true } r => Texts.Say("sheet.reading.above-the-floor", r.Point),
+            Reading.Height r => Texts.Say("sheet.reading.height", r.Point),
+            Reading.Rise r => Texts.Say("sheet.reading.above", r.To, r.From),
+            Reading.Offset r => Texts.Say("sheet.reading.left-of-string-to", r.Point, r.From, r.To),
             Reading.Drop r => r.Point,
-            Reading.Indirect r => $"{r.Point} by {string.Join(", ", r.Way.Marks)}",
+            Reading.Indirect r => Texts.Say("sheet.reading.by", r.Point, string.Join(", ", r.Way.Marks)),
             _ => throw new System.Diagnostics.UnreachableException(),
         };
 
@@ -44,21 +45,21 @@ internal static class ReadingWords
         var value = reading switch
         {
             { Shown: { } length } => length.AsTyped,
-            Reading.Drop { Distance: { } distance } => $"{distance.AsTyped} away",
+            Reading.Drop { Distance: { } distance } => Texts.Say("sheet.reading.away", distance.AsTyped),
             Reading.Drop r => $"{r.Dx?.AsTyped ?? "?"}, {r.Dy?.AsTyped ?? "?"}",
             Reading.Indirect r => Way(r.Way),
             _ => throw new System.Diagnostics.UnreachableException(),
         };
-        return reading.StartAt is { } start ? $"{value} from {start.AsTyped}" : value;
+        return reading.StartAt is { } start ? Texts.Say("sheet.reading.from", value, start.AsTyped) : value;
     }
 
     private static string Way(IndirectWay way) =>
         way switch
         {
-            IndirectWay.Midpoint => "half way between",
-            IndirectWay.Offset w => $"{w.Dx.AsTyped} forward, {w.Dy.AsTyped} left of it",
-            IndirectWay.HoleEdge w => $"{w.Edge.ToString().ToLowerInvariant()} edge of {w.Diameter.AsTyped}",
-            IndirectWay.Bar w => $"bar, {w.StandOff.AsTyped} out",
+            IndirectWay.Midpoint => Texts.Say("sheet.reading.half-way-between"),
+            IndirectWay.Offset w => Texts.Say("sheet.reading.forward-left-of-it", w.Dx.AsTyped, w.Dy.AsTyped),
+            IndirectWay.HoleEdge w => Texts.Say("sheet.reading.edge-of", w.Edge.ToString().ToLowerInvariant(), w.Diameter.AsTyped),
+            IndirectWay.Bar w => Texts.Say("sheet.reading.bar-out", w.StandOff.AsTyped),
             _ => throw new System.Diagnostics.UnreachableException(),
         };
 }

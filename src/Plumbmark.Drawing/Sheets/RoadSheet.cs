@@ -3,6 +3,7 @@ using Plumbmark.Drawing.Road;
 using Plumbmark.Drawing.Sheets.Pages;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor;
+using Plumbmark.Inspection.Language;
 using Plumbmark.Inspection.Road;
 
 namespace Plumbmark.Drawing.Sheets;
@@ -12,7 +13,12 @@ public static class RoadSheet
 {
     /// <summary>The sheet as PDF.</summary>
     public static byte[] Pdf(CarFile car, RoadAnswer answer, SheetOptions options) =>
-        new SheetDocument("Road sheet", SheetWords.SubjectOf(car, options), options, [.. Blocks(RoadDisplay.Of(car), answer)]).Pdf();
+        new SheetDocument(
+            Texts.Say("sheet.road.road-sheet"),
+            SheetWords.SubjectOf(car, options),
+            options,
+            [.. Blocks(RoadDisplay.Of(car), answer)]
+        ).Pdf();
 
     private static IEnumerable<Block> Blocks(RoadDisplay display, RoadAnswer answer) =>
         [
@@ -22,9 +28,9 @@ public static class RoadSheet
             .. Figures(display, answer.Figures),
             .. Settings(display, answer.Settings),
             .. Wheels(display, answer),
-            .. Sentences("Would sharpen it most", [.. answer.Unmeasured.Select(u => RoadText.Line(u, display))]),
+            .. Sentences(Texts.Say("sheet.road.would-sharpen-it-most"), [.. answer.Unmeasured.Select(u => RoadText.Line(u, display))]),
             .. Sentences("Missing", answer.Missing),
-            .. Sentences("Taken as drawn or otherwise assumed", answer.Assumed),
+            .. Sentences(Texts.Say("sheet.road.taken-as-drawn-or-otherwise"), answer.Assumed),
             .. SheetWords.CautionBlocks(answer.Cautions),
         ];
 
@@ -50,21 +56,17 @@ public static class RoadSheet
             yield break;
         }
 
-        yield return TextBlock.Heading("As frame and parts would give it");
-        yield return new TextBlock(
-            "± is how sure a value is: the true one lies within it 95 times in 100.",
-            PageType.Small,
-            staysWithNext: true
-        );
+        yield return TextBlock.Heading(Texts.Say("sheet.road.as-frame-and-parts-would"));
+        yield return new TextBlock(Texts.Say("sheet.road.is-how-sure-a-value"), PageType.Small, staysWithNext: true);
         TableColumn[] columns =
         [
             new("What", 1.9),
             new("Value", 1, IsRight: true),
-            new("Sure to", 0.9, IsRight: true),
-            new("As drawn", 1, IsRight: true),
-            new("The book asks", 1.8),
+            new(Texts.Say("sheet.road.sure-to"), 0.9, IsRight: true),
+            new(Texts.Say("sheet.road.as-drawn"), 1, IsRight: true),
+            new(Texts.Say("sheet.road.the-book-asks"), 1.8),
             new("Verdict", 1.2),
-            new("What makes the difference", 2.4),
+            new(Texts.Say("sheet.road.what-makes-the-difference"), 2.4),
         ];
         yield return new TableBlock(columns, [.. figures.Select(f => Row(display, f))], padding: 0.9);
     }
@@ -73,7 +75,9 @@ public static class RoadSheet
         [
             new TableCell(Capital(RoadNames.Of(figure.Kind, figure.Side))),
             new TableCell(display.Said(figure.Kind, figure.Value)),
-            new TableCell(figure.IsAsDrawn ? "as drawn" : $"±{display.Size(figure.Kind, ShownUncertainty * figure.U)}"),
+            new TableCell(
+                figure.IsAsDrawn ? Texts.Say("sheet.road.as-drawn-2") : $"±{display.Size(figure.Kind, ShownUncertainty * figure.U)}"
+            ),
             new TableCell(display.Said(figure.Kind, figure.Drawn)),
             new TableCell(figure.Book is { } book ? RoadText.Asked(book, display) : "nothing", PageType.CellSmall),
             new TableCell(
@@ -93,7 +97,7 @@ public static class RoadSheet
             yield break;
         }
 
-        yield return TextBlock.Heading("What the adjusters can do");
+        yield return TextBlock.Heading(Texts.Say("sheet.road.what-the-adjusters-can-do"));
         foreach (var sentence in settings.SelectMany(s => s.Sentences))
         {
             yield return new TextBlock(sentence, PageType.Body, "•", below: 1);
@@ -124,8 +128,8 @@ public static class RoadSheet
                             new TableCell(display.SignedLength(r.Setting.FromMetres)),
                             new TableCell(display.SignedLength(r.Setting.ToMetres)),
                             new TableCell(
-                                r.Setting.IsUnusual ? "more than usual"
-                                    : r.Setting.IsAtItsEnd ? "at its end"
+                                r.Setting.IsUnusual ? Texts.Say("sheet.road.more-than-usual")
+                                    : r.Setting.IsAtItsEnd ? Texts.Say("sheet.road.at-its-end")
                                     : "",
                                 PageType.Small
                             ),
@@ -143,12 +147,12 @@ public static class RoadSheet
             yield break;
         }
 
-        yield return TextBlock.Heading("Read at the wheels");
+        yield return TextBlock.Heading(Texts.Say("sheet.road.read-at-the-wheels"));
         TableColumn[] columns =
         [
             new("What", 2.4),
             new("Value", 1, IsRight: true),
-            new("Sure to", 1, IsRight: true),
+            new(Texts.Say("sheet.road.sure-to"), 1, IsRight: true),
             new("Verdict", 1.2),
             new("Remark", 3),
         ];

@@ -3,6 +3,7 @@ using Plumbmark.Drawing.Sheets.Pages;
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Drawing.Sheets;
 
@@ -11,13 +12,13 @@ internal static class SheetWords
 {
     public static string SubjectOf(CarFile car, SheetOptions options)
     {
-        var name = car.Car.Name.Trim() is { Length: > 0 } given ? given : "A car without a name";
-        return options.ShowsSerial && car.Car.Serial is { } serial ? $"{name} · serial {serial}" : name;
+        var name = car.Car.Name.Trim() is { Length: > 0 } given ? given : Texts.Say("sheet.a-car-without-a-name");
+        return options.ShowsSerial && car.Car.Serial is { } serial ? Texts.Say("sheet.serial", name, serial) : name;
     }
 
     public static string Unit(CarFile car) => car.Units == LengthUnit.Inch ? "in" : "mm";
 
-    public static string For(Verdict? verdict) => verdict is { } known ? VerdictWord.For(known) : "no limit known";
+    public static string For(Verdict? verdict) => verdict is { } known ? VerdictWord.For(known) : Texts.Say("sheet.no-limit-known");
 
     public static Lettering LetteringFor(Verdict? verdict) =>
         verdict switch
@@ -48,7 +49,7 @@ internal static class SheetWords
     {
         var blocks = cautions.Select(c => new TextBlock(c, PageType.Fine, "•", below: 0.5)).ToList();
         var half = (blocks.Count + 1) / 2;
-        yield return TextBlock.CloseHeading("Before you rely on this");
+        yield return TextBlock.CloseHeading(Texts.Say("sheet.before-you-rely-on-this"));
         yield return new ColumnsBlock([.. blocks.Take(half)], [.. blocks.Skip(half)], 0.5);
         yield return new SpaceBlock(1);
     }

@@ -5,6 +5,7 @@ using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor;
 using Plumbmark.Inspection.Floor.Workshop;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Drawing.Sheets;
 
@@ -13,7 +14,12 @@ public static class WorkshopSheet
 {
     /// <summary>The sheet as PDF.</summary>
     public static byte[] Pdf(CarFile car, FloorAnswer answer, SheetOptions options) =>
-        new SheetDocument("Workshop sheet", SheetWords.SubjectOf(car, options), options, [.. Blocks(car, answer)]).Pdf();
+        new SheetDocument(
+            Texts.Say("sheet.workshop.workshop-sheet"),
+            SheetWords.SubjectOf(car, options),
+            options,
+            [.. Blocks(car, answer)]
+        ).Pdf();
 
     private static IEnumerable<Block> Blocks(CarFile car, FloorAnswer answer)
     {
@@ -24,7 +30,7 @@ public static class WorkshopSheet
         yield return new ColumnsBlock([new PictureBlock(plan, 400)], [.. Summary(answer, moves, whole)], 0.5);
         if (moves.Count > 0)
         {
-            yield return TextBlock.Heading("What to move, which way, how much");
+            yield return TextBlock.Heading(Texts.Say("sheet.workshop.what-to-move-which-way"));
             yield return MoveTable(car, moves);
         }
 
@@ -42,7 +48,10 @@ public static class WorkshopSheet
     private static IEnumerable<string> WholeFrame(FloorAnswer answer) =>
         answer
             .Checks.Where(c => c is { Verdict: Verdict.Out, Points.Count: 0 or > 2 })
-            .Select(c => answer.Damage.FirstOrDefault(d => d.Form == c.Kind)?.Sentence ?? $"The frame has {CheckWords.For(c.Kind)}.")
+            .Select(c =>
+                answer.Damage.FirstOrDefault(d => d.Form == c.Kind)?.Sentence
+                ?? Texts.Say("sheet.workshop.the-frame-has", CheckWords.For(c.Kind))
+            )
             .Distinct(StringComparer.Ordinal);
 
     private static IEnumerable<Block> Summary(FloorAnswer answer, IReadOnlyList<WorkshopMove> moves, IReadOnlyList<string> whole)
@@ -50,28 +59,24 @@ public static class WorkshopSheet
         if (answer.Suspects.Count > 0)
         {
             yield return TextBlock.Heading("Wait");
-            yield return new TextBlock(
-                "A reading is doubted. Measure it again before anything is moved; what follows leaves it out or may hang on it.",
-                PageType.Strong,
-                below: 2
-            );
+            yield return new TextBlock(Texts.Say("sheet.workshop.a-reading-is-doubted-measure"), PageType.Strong, below: 2);
             yield return new TextBlock(answer.Suspects[0].Sentence, PageType.Body, below: 6);
         }
 
         if (moves.Count == 0 && whole.Count == 0)
         {
-            yield return TextBlock.Heading("Nothing to move");
+            yield return TextBlock.Heading(Texts.Say("sheet.workshop.nothing-to-move"));
             yield return new TextBlock(
                 answer.Overall.Verdict == Verdict.True
-                    ? "Every check that was made is within its limit."
-                    : "No check is surely out. What is not known yet is on the frame sheet.",
+                    ? Texts.Say("sheet.workshop.every-check-that-was-made")
+                    : Texts.Say("sheet.workshop.no-check-is-surely-out"),
                 PageType.Body
             );
         }
 
         if (whole.Count > 0)
         {
-            yield return TextBlock.Heading("The frame as a whole, first");
+            yield return TextBlock.Heading(Texts.Say("sheet.workshop.the-frame-as-a-whole"));
             foreach (var sentence in whole)
             {
                 yield return new TextBlock(sentence, PageType.Body, "•", below: 1.5);
@@ -80,13 +85,13 @@ public static class WorkshopSheet
             yield return new SpaceBlock(4);
         }
 
-        yield return TextBlock.Heading("How to read this");
+        yield return TextBlock.Heading(Texts.Say("sheet.workshop.how-to-read-this"));
         string[] rules =
         [
-            "Left and right are the car's own, seen from the driver's seat.",
-            "Lengths are in plan: between plumb marks on the floor, or with a trammel set to plan length.",
-            "\"Sure to\" is how well the readings know the amount, 95 times in 100. Stop when the guide lengths are reached to within it.",
-            "Points drawn as true are the references: measure them again afterwards, to see that they have stayed.",
+            Texts.Say("sheet.workshop.left-and-right-are-the"),
+            Texts.Say("sheet.workshop.lengths-are-in-plan-between"),
+            Texts.Say("sheet.workshop.sure-to-is-how-well"),
+            Texts.Say("sheet.workshop.points-drawn-as-true-are"),
         ];
         foreach (var rule in rules)
         {
@@ -100,11 +105,11 @@ public static class WorkshopSheet
         TableColumn[] columns =
         [
             new("Point", 0.9),
-            new("Move it", 1.7),
-            new("Sure to", 0.9),
-            new("Measure from", 1),
-            new($"Now, {SheetWords.Unit(car)}", 0.9, IsRight: true),
-            new($"Wanted, {SheetWords.Unit(car)}", 0.9, IsRight: true),
+            new(Texts.Say("sheet.workshop.move-it"), 1.7),
+            new(Texts.Say("sheet.workshop.sure-to"), 0.9),
+            new(Texts.Say("sheet.workshop.measure-from"), 1),
+            new(Texts.Say("sheet.workshop.now", SheetWords.Unit(car)), 0.9, IsRight: true),
+            new(Texts.Say("sheet.workshop.wanted", SheetWords.Unit(car)), 0.9, IsRight: true),
             new("Remark", 2),
         ];
         return new TableBlock(columns, [.. moves.Select(m => Row(display, m))], padding: 2.5);
@@ -115,7 +120,7 @@ public static class WorkshopSheet
             new TableCell(move.Point, PageType.CellStrong),
             Lines(move.Parts.Select(p => $"{display.Text(p.AmountMetres)} {Towards(p.Direction)}"), PageType.CellStrong),
             Lines(move.Parts.Select(p => SheetWords.PlusMinus(display, ShownLengths.Coverage * p.UMetres)), PageType.Cell),
-            Lines(move.Guides.Select(g => g.Kind == GuideKind.Rise ? $"above {g.From}" : g.From), PageType.Cell),
+            Lines(move.Guides.Select(g => g.Kind == GuideKind.Rise ? Texts.Say("sheet.workshop.above", g.From) : g.From), PageType.Cell),
             Lines(move.Guides.Select(g => display.Number(g.NowMetres)), PageType.Cell),
             Lines(move.Guides.Select(g => display.Number(g.WantedMetres)), PageType.CellStrong),
             new TableCell(Remark(move), PageType.Small),
@@ -129,15 +134,15 @@ public static class WorkshopSheet
         {
             MoveDirection.Forward => "forward",
             MoveDirection.Rearward => "rearward",
-            MoveDirection.Left => "to the left",
-            MoveDirection.Right => "to the right",
+            MoveDirection.Left => Texts.Say("sheet.workshop.to-the-left"),
+            MoveDirection.Right => Texts.Say("sheet.workshop.to-the-right"),
             MoveDirection.Up => "up",
             MoveDirection.Down => "down",
             _ => throw new System.Diagnostics.UnreachableException(),
         };
 
     private static string Remark(WorkshopMove move) =>
-        move.Against == DeviationFrom.Nominal ? "Against the book."
-        : move.IsOneOfAPair ? "Against its partner; symmetry cannot tell which of the two is bent, so half is given to each."
-        : "Against its partner, mirrored; the readings name this point as the bent one.";
+        move.Against == DeviationFrom.Nominal ? Texts.Say("sheet.workshop.against-the-book")
+        : move.IsOneOfAPair ? Texts.Say("sheet.workshop.against-its-partner-symmetry-cannot")
+        : Texts.Say("sheet.workshop.against-its-partner-mirrored-the");
 }

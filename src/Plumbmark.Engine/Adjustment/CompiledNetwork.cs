@@ -1,3 +1,5 @@
+using Plumbmark.Engine.LeastSquares;
+
 namespace Plumbmark.Engine.Adjustment;
 
 /// <summary>A network as flat arrays: numbered unknowns, one <see cref="Row"/> for each equation, coordinates about a local origin.</summary>
@@ -34,6 +36,9 @@ internal sealed class CompiledNetwork
 
     public int RowCount => Rows.Length;
 
+    /// <summary>The points in an order in which those that share a row stand near each other.</summary>
+    public int[] PointOrder => field ??= BandOrder.Of(Neighbours());
+
     public ReadOnlySpan<int> ColumnsOf(int row) => Columns.AsSpan(row * Stride, Stride);
 
     /// <summary>Puts the floor under every height row where the point now is; true when a correction moved by more than a nanometre.</summary>
@@ -53,5 +58,32 @@ internal sealed class CompiledNetwork
         }
 
         return hasMoved;
+    }
+
+    private HashSet<int>[] Neighbours()
+    {
+        var neighbours = new HashSet<int>[Points.Length];
+        for (var i = 0; i < neighbours.Length; i++)
+        {
+            neighbours[i] = [];
+        }
+
+        foreach (var row in Rows)
+        {
+            Join(neighbours, row.A, row.B);
+            Join(neighbours, row.A, row.C);
+            Join(neighbours, row.B, row.C);
+        }
+
+        return neighbours;
+    }
+
+    private static void Join(HashSet<int>[] neighbours, int a, int b)
+    {
+        if (a >= 0 && b >= 0)
+        {
+            neighbours[a].Add(b);
+            neighbours[b].Add(a);
+        }
     }
 }

@@ -52,8 +52,17 @@ internal static class NetworkCheck
             o => [o.Point, o.NearEnd, o.FarEnd]
         );
 
-    private static IEnumerable<NetworkFault> Duplicates(IEnumerable<string> names) =>
-        names.GroupBy(n => n, StringComparer.Ordinal).Where(g => g.Skip(1).Any()).Select(g => new NetworkFault.DuplicateName(g.Key));
+    private static IEnumerable<NetworkFault> Duplicates(IEnumerable<string> names)
+    {
+        var (seen, told) = (new HashSet<string>(StringComparer.Ordinal), new HashSet<string>(StringComparer.Ordinal));
+        foreach (var name in names)
+        {
+            if (!seen.Add(name) && told.Add(name))
+            {
+                yield return new NetworkFault.DuplicateName(name);
+            }
+        }
+    }
 
     private static IEnumerable<NetworkFault> OfPoint(NetworkPoint point)
     {
@@ -96,14 +105,20 @@ internal static class NetworkCheck
     private static IEnumerable<NetworkFault> OfNames(Observation observation, HashSet<string> points, HashSet<string> tools)
     {
         var names = PointsOf(observation);
-        foreach (var name in names.Where(n => !points.Contains(n)))
+        for (var i = 0; i < names.Length; i++)
         {
-            yield return new NetworkFault.UnknownPoint(observation.Id, name);
+            if (!points.Contains(names[i]))
+            {
+                yield return new NetworkFault.UnknownPoint(observation.Id, names[i]);
+            }
         }
 
-        foreach (var twice in names.GroupBy(n => n, StringComparer.Ordinal).Where(g => g.Skip(1).Any()))
+        for (var i = 0; i < names.Length; i++)
         {
-            yield return new NetworkFault.SamePointTwice(observation.Id, twice.Key);
+            if (Array.IndexOf(names, names[i]) == i && Array.LastIndexOf(names, names[i]) > i)
+            {
+                yield return new NetworkFault.SamePointTwice(observation.Id, names[i]);
+            }
         }
 
         if (observation.Tool is { } tool && !tools.Contains(tool))
@@ -128,9 +143,12 @@ internal static class NetworkCheck
             Observation.BarDrop o => [o.StandOffMetres],
             _ => [observation.ValueMetres],
         };
-        foreach (var number in numbers.Where(v => !double.IsFinite(v) || (isLength && v < 0)))
+        foreach (var number in numbers)
         {
-            yield return new NetworkFault.ValueNotAllowed(observation.Id, number);
+            if (!double.IsFinite(number) || (isLength && number < 0))
+            {
+                yield return new NetworkFault.ValueNotAllowed(observation.Id, number);
+            }
         }
     }
 

@@ -1,5 +1,3 @@
-using Plumbmark.Engine.LeastSquares;
-
 namespace Plumbmark.Engine.Adjustment;
 
 /// <summary>
@@ -20,16 +18,22 @@ internal sealed class UnknownOrder
     {
         var position = new int[network.UnknownCount];
         Array.Fill(position, -1);
+        var isHeld = new bool[network.UnknownCount];
+        foreach (var unknown in held)
+        {
+            isHeld[unknown] = true;
+        }
+
         var next = 0;
         void Place(int unknown)
         {
-            if (unknown >= 0 && !held.Contains(unknown))
+            if (unknown >= 0 && !isHeld[unknown])
             {
                 position[unknown] = next++;
             }
         }
 
-        foreach (var index in BandOrder.Of(Neighbours(network)))
+        foreach (var index in network.PointOrder)
         {
             var point = network.Points[index];
             Array.ForEach(point.Unknown, Place);
@@ -77,32 +81,5 @@ internal sealed class UnknownOrder
         }
 
         return first;
-    }
-
-    private static HashSet<int>[] Neighbours(CompiledNetwork network)
-    {
-        var neighbours = new HashSet<int>[network.Points.Length];
-        for (var i = 0; i < neighbours.Length; i++)
-        {
-            neighbours[i] = [];
-        }
-
-        foreach (var row in network.Rows)
-        {
-            Join(neighbours, row.A, row.B);
-            Join(neighbours, row.A, row.C);
-            Join(neighbours, row.B, row.C);
-        }
-
-        return neighbours;
-    }
-
-    private static void Join(HashSet<int>[] neighbours, int a, int b)
-    {
-        if (a >= 0 && b >= 0)
-        {
-            neighbours[a].Add(b);
-            neighbours[b].Add(a);
-        }
     }
 }

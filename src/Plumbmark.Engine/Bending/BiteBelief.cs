@@ -8,8 +8,9 @@ public sealed class BiteBelief
     private const double WorkingSpread = 0.012; // over itself, how far a real spring-back wanders about a smooth curve: own choice
     private const double DriftShare = 0.02; // extra doubt beyond what has been seen, over the set asked: own choice, tested as above
     private const double Negligible = 25; // e^−25 of the best weight: below the rounding of the sums
-    private const int CoarseHalvings = 14;
-    private const int FineHalvings = 30;
+    private const double CoarseSet = 1e-5; // over the travel: far below what is read
+    private const double FineSet = 1e-6;
+    private const double Unheard = 1e-8; // of the whole weight: too little to move a quantile
 
     private readonly SpringBackTable _table;
     private readonly BiteNoise _noise;
@@ -65,7 +66,7 @@ public sealed class BiteBelief
         var curves = new SpringBackCurve[_curves.Length];
         for (var i = 0; i < curves.Length; i++)
         {
-            var expected = _curves[i].SetFor(_table, bite.TravelMetres, bite.SetBeforeMetres, CoarseHalvings);
+            var expected = _curves[i].SetFor(_table, bite.TravelMetres, bite.SetBeforeMetres, CoarseSet);
             var z = (bite.SetMetres - expected) / sigma;
 
             // Student's t with 6 degrees of freedom instead of a normal tail: one misread bite must not wipe out the rest.
@@ -91,7 +92,7 @@ public sealed class BiteBelief
     /// <summary>Set that a travel leaves, m: middle and the 95 % interval, reading error included; below 0 only by reading error.</summary>
     public Interval SetForTravelMetres(double travelMetres)
     {
-        var set = Spread(c => c.SetFor(_table, travelMetres, SetSoFarMetres, FineHalvings));
+        var set = Spread(c => c.SetFor(_table, travelMetres, SetSoFarMetres, FineSet));
         return Widened(set, set.Middle);
     }
 
@@ -121,16 +122,27 @@ public sealed class BiteBelief
 
     private Interval Spread(Func<SpringBackCurve, double> value)
     {
-        var values = Array.ConvertAll(_curves, c => value(c));
-        var weights = (double[])_weights.Clone();
-        Array.Sort(values, weights);
-        return new(Quantile(values, weights, Tail), Quantile(values, weights, 0.5), Quantile(values, weights, 1 - Tail));
+        var (values, weights, count) = (new double[_curves.Length], new double[_curves.Length], 0);
+        for (var i = 0; i < _curves.Length; i++)
+        {
+            if (_weights[i] > Unheard)
+            {
+                (values[count], weights[count++]) = (value(_curves[i]), _weights[i]);
+            }
+        }
+
+        Array.Sort(values, weights, 0, count);
+        return new(
+            Quantile(values, weights, count, Tail),
+            Quantile(values, weights, count, 0.5),
+            Quantile(values, weights, count, 1 - Tail)
+        );
     }
 
-    private static double Quantile(double[] values, double[] weights, double share)
+    private static double Quantile(double[] values, double[] weights, int count, double share)
     {
         double sum = 0;
-        for (var i = 0; i < values.Length; i++)
+        for (var i = 0; i < count; i++)
         {
             sum += weights[i];
             if (sum >= share)
@@ -139,7 +151,7 @@ public sealed class BiteBelief
             }
         }
 
-        return values[^1];
+        return values[count - 1];
     }
 
     private static double Hypotenuse(double a, double b) => Math.Sqrt((a * a) + (b * b));

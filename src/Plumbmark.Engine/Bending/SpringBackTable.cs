@@ -39,12 +39,27 @@ public sealed class SpringBackTable
     /// <summary>Spring-back over the travel at first yield, after a set of that many travels at first yield.</summary>
     /// <param name="hardening">Which of <see cref="HardeningRatios"/>.</param>
     /// <param name="setRatio">Set over the travel at first yield; below 0 counts as 0.</param>
-    public double SpringBackRatio(int hardening, double setRatio) => Between(_set[hardening], _springBack[hardening], setRatio);
+    public double SpringBackRatio(int hardening, double setRatio)
+    {
+        var near = 0;
+        return SpringBackRatio(hardening, setRatio, ref near);
+    }
+
+    /// <summary>The same for one of many questions about neighbouring places.</summary>
+    /// <param name="hardening">Which of <see cref="HardeningRatios"/>.</param>
+    /// <param name="setRatio">Set over the travel at first yield; below 0 counts as 0.</param>
+    /// <param name="near">Between which points of the table the last place lay; the answer does not depend on it.</param>
+    internal double SpringBackRatio(int hardening, double setRatio, ref int near) =>
+        Between(_set[hardening], _springBack[hardening], setRatio, ref near);
 
     /// <summary>Largest outermost strain that goes with a set.</summary>
     /// <param name="hardening">Which of <see cref="HardeningRatios"/>.</param>
     /// <param name="setRatio">Set over the travel at first yield; below 0 counts as 0.</param>
-    public double OuterStrain(int hardening, double setRatio) => Between(_set[hardening], _strain[hardening], setRatio);
+    public double OuterStrain(int hardening, double setRatio)
+    {
+        var near = 0;
+        return Between(_set[hardening], _strain[hardening], setRatio, ref near);
+    }
 
     // With arms of 1 m the integral of ThreePointBend is δ = (κ̂ − ∫₀^κ̂ M² dκ / M̂²)/2; summed up from point to point it costs three moments a step.
     private void Fill(int h, MomentCurvature curve)
@@ -83,7 +98,7 @@ public sealed class SpringBackTable
         return half * ((5 * (Square(middle - reach) + Square(middle + reach))) + (8 * Square(middle))) / 9;
     }
 
-    private static double Between(double[] x, double[] y, double at)
+    private static double Between(double[] x, double[] y, double at, ref int near)
     {
         if (at <= x[0])
         {
@@ -95,9 +110,24 @@ public sealed class SpringBackTable
             return y[^1];
         }
 
-        var found = Array.BinarySearch(x, at);
-        var right = found >= 0 ? Math.Max(1, found) : ~found;
-        var share = (at - x[right - 1]) / (x[right] - x[right - 1]);
-        return y[right - 1] + (share * (y[right] - y[right - 1]));
+        if (!(near < x.Length - 1 && x[near] < at && at <= x[near + 1]))
+        {
+            near = Before(x, at);
+        }
+
+        var share = (at - x[near]) / (x[near + 1] - x[near]);
+        return y[near] + (share * (y[near + 1] - y[near]));
+    }
+
+    private static int Before(double[] x, double at)
+    {
+        var (left, right) = (0, x.Length - 1);
+        while (right - left > 1)
+        {
+            var middle = (left + right) / 2;
+            (left, right) = x[middle] < at ? (middle, right) : (left, middle);
+        }
+
+        return left;
     }
 }

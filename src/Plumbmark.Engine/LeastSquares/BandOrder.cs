@@ -8,13 +8,14 @@ internal static class BandOrder
     /// <param name="neighbours">For each node the nodes it is joined to.</param>
     public static int[] Of(IReadOnlyList<IReadOnlyCollection<int>> neighbours)
     {
-        var order = new List<int>(neighbours.Count);
-        var isPlaced = new bool[neighbours.Count];
-        foreach (var seed in Enumerable.Range(0, neighbours.Count).OrderBy(i => neighbours[i].Count))
+        var sorted = neighbours.Select(n => ByCount(n, neighbours)).ToArray();
+        var order = new List<int>(sorted.Length);
+        var isPlaced = new bool[sorted.Length];
+        foreach (var seed in ByCount([.. Enumerable.Range(0, sorted.Length)], neighbours))
         {
             if (!isPlaced[seed])
             {
-                var levels = Breadth(FarEnd(seed, neighbours), neighbours);
+                var levels = Breadth(FarEnd(seed, sorted), sorted);
                 order.AddRange(levels);
                 foreach (var node in levels)
                 {
@@ -27,20 +28,37 @@ internal static class BandOrder
         return [.. order];
     }
 
-    // A node from which the graph is as long and thin as can be found: go to the last node reached, twice.
-    private static int FarEnd(int seed, IReadOnlyList<IReadOnlyCollection<int>> neighbours) =>
-        Breadth(Breadth(seed, neighbours)[^1], neighbours)[^1];
-
-    private static List<int> Breadth(int seed, IReadOnlyList<IReadOnlyCollection<int>> neighbours)
+    // The fewest neighbours first; among as many, in the order of the nodes.
+    private static int[] ByCount(IReadOnlyCollection<int> nodes, IReadOnlyList<IReadOnlyCollection<int>> neighbours)
     {
-        var reached = new List<int> { seed };
-        var isReached = new HashSet<int> { seed };
+        var sorted = new int[nodes.Count];
+        var keys = new long[nodes.Count];
+        var next = 0;
+        foreach (var node in nodes)
+        {
+            sorted[next] = node;
+            keys[next++] = ((long)neighbours[node].Count << 32) + node;
+        }
+
+        Array.Sort(keys, sorted);
+        return sorted;
+    }
+
+    // A node from which the graph is as long and thin as can be found: go to the last node reached, twice.
+    private static int FarEnd(int seed, int[][] neighbours) => Breadth(Breadth(seed, neighbours)[^1], neighbours)[^1];
+
+    private static List<int> Breadth(int seed, int[][] neighbours)
+    {
+        var reached = new List<int>(neighbours.Length) { seed };
+        var isReached = new bool[neighbours.Length];
+        isReached[seed] = true;
         for (var next = 0; next < reached.Count; next++)
         {
-            foreach (var node in neighbours[reached[next]].OrderBy(i => neighbours[i].Count).ThenBy(i => i))
+            foreach (var node in neighbours[reached[next]])
             {
-                if (isReached.Add(node))
+                if (!isReached[node])
                 {
+                    isReached[node] = true;
                     reached.Add(node);
                 }
             }

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
 
@@ -32,6 +33,50 @@ internal static class Dense
         }
 
         return sum;
+    }
+
+    /// <summary>Four sums at once, Σ aᵢ bᵢ with each of four rows of at least the length of <paramref name="a"/>, which is loaded once for all of them.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static void DotFour(
+        ReadOnlySpan<double> a,
+        ReadOnlySpan<double> b0,
+        ReadOnlySpan<double> b1,
+        ReadOnlySpan<double> b2,
+        ReadOnlySpan<double> b3,
+        Span<double> sums
+    )
+    {
+        var length = a.Length;
+        b0 = b0[..length];
+        b1 = b1[..length];
+        b2 = b2[..length];
+        b3 = b3[..length];
+        ref var ra = ref MemoryMarshal.GetReference(a);
+        ref var r0 = ref MemoryMarshal.GetReference(b0);
+        ref var r1 = ref MemoryMarshal.GetReference(b1);
+        ref var r2 = ref MemoryMarshal.GetReference(b2);
+        ref var r3 = ref MemoryMarshal.GetReference(b3);
+        var (sum0, sum1, sum2, sum3) = (Vector256<double>.Zero, Vector256<double>.Zero, Vector256<double>.Zero, Vector256<double>.Zero);
+        var i = 0;
+        for (; i <= length - 4; i += 4)
+        {
+            var x = Vector256.LoadUnsafe(ref ra, (nuint)i);
+            sum0 += x * Vector256.LoadUnsafe(ref r0, (nuint)i);
+            sum1 += x * Vector256.LoadUnsafe(ref r1, (nuint)i);
+            sum2 += x * Vector256.LoadUnsafe(ref r2, (nuint)i);
+            sum3 += x * Vector256.LoadUnsafe(ref r3, (nuint)i);
+        }
+
+        var (s0, s1, s2, s3) = (Vector256.Sum(sum0), Vector256.Sum(sum1), Vector256.Sum(sum2), Vector256.Sum(sum3));
+        for (; i < length; i++)
+        {
+            s0 += a[i] * b0[i];
+            s1 += a[i] * b1[i];
+            s2 += a[i] * b2[i];
+            s3 += a[i] * b3[i];
+        }
+
+        (sums[0], sums[1], sums[2], sums[3]) = (s0, s1, s2, s3);
     }
 
     /// <summary>y ← y + factor · x.</summary>

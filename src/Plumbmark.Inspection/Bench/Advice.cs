@@ -1,4 +1,5 @@
 using Plumbmark.Inspection.Floor;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Bench;
 
@@ -28,13 +29,12 @@ internal sealed record Advice(Disposition Disposition, IReadOnlyList<string> Rea
 
     /// <summary>What ends a part whatever it measures.</summary>
     private static string? Scrap(Part part) =>
-        part.Is(PartCondition.Cracked) ? "It is cracked; a cracked part is not used again."
-        : part.Is(PartCondition.Kinked) ? "It is kinked; the metal in the crease is used up."
-        : part.Is(PartCondition.Corroded) ? "It is pitted or thinned by rust; what is left of it cannot be judged by measuring."
-        : part.Is(PartCondition.ThreadDamaged) && SteersOrCarriesTheWheel(part.Kind)
-            ? "Its thread or seat is damaged; such parts break where the thread begins."
+        part.Is(PartCondition.Cracked) ? Texts.Say("bench.advice.it-is-cracked-a-cracked")
+        : part.Is(PartCondition.Kinked) ? Texts.Say("bench.advice.it-is-kinked-the-metal")
+        : part.Is(PartCondition.Corroded) ? Texts.Say("bench.advice.it-is-pitted-or-thinned")
+        : part.Is(PartCondition.ThreadDamaged) && SteersOrCarriesTheWheel(part.Kind) ? Texts.Say("bench.advice.its-thread-or-seat-is")
         : part.Conditions.Any(c => c is PartCondition.Welded or PartCondition.Heated) && SteersOrCarriesTheWheel(part.Kind)
-            ? "It was welded or heated; a part that steers or carries the wheel is not used after that."
+            ? Texts.Say("bench.advice.it-was-welded-or-heated")
         : null;
 
     private static bool SteersOrCarriesTheWheel(PartKind kind) =>
@@ -63,47 +63,21 @@ internal sealed record Advice(Disposition Disposition, IReadOnlyList<string> Rea
 
         if (bent.Any(b => IsTooFar(b.Value, b.Comparison)))
         {
-            return new Advice(
-                Disposition.Replace,
-                [
-                    .. say.Out(verdict),
-                    "It is bent by more than half an inch or five degrees; that is for an engineer, not for a press at home.",
-                ],
-                []
-            );
+            return new Advice(Disposition.Replace, [.. say.Out(verdict), Texts.Say("bench.advice.it-is-bent-by-more")], []);
         }
 
         if (bent.Any(b => IsTwist(b.Value)))
         {
-            return new Advice(
-                Disposition.Replace,
-                [
-                    .. say.Out(verdict),
-                    "It is twisted; a press bends in one plane and does not take a twist out. Replace it, or ask a competent person.",
-                ],
-                []
-            );
+            return new Advice(Disposition.Replace, [.. say.Out(verdict), Texts.Say("bench.advice.it-is-twisted-a-press")], []);
         }
 
         if (untold is not null)
         {
-            return new Advice(
-                Disposition.MeasureAgain,
-                [.. say.Out(verdict), "What to do with it hangs on what is not told yet."],
-                [untold]
-            );
+            return new Advice(Disposition.MeasureAgain, [.. say.Out(verdict), Texts.Say("bench.advice.what-to-do-with-it")], [untold]);
         }
 
         string[] alsoWorn = worn.Count > 0 ? [AdviceSentences.Worn(worn[0].Value)] : [];
-        return new Advice(
-            Disposition.Straighten,
-            [
-                .. say.Out(verdict),
-                "If it is low-carbon steel and was never heated, welded or bent back before, it may be straightened cold, a little at a time; the room Press asks and says how.",
-                .. alsoWorn,
-            ],
-            []
-        );
+        return new Advice(Disposition.Straighten, [.. say.Out(verdict), Texts.Say("bench.advice.if-it-is-low-carbon"), .. alsoWorn], []);
     }
 
     // Rods through two eyes: turned against each other about the line between them (RodsReduction).

@@ -1,4 +1,5 @@
 using Plumbmark.Inspection.Floor;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Bench;
 
@@ -18,7 +19,7 @@ internal sealed class AdviceSentences(BenchCase part)
 
         if (verdict.Out.Count == 0 && verdict.Verdict == Verdict.Out)
         {
-            yield return "Its dimensions fit none of the book's types as new: it is bent, or of a type the book does not have.";
+            yield return Texts.Say("bench.advice.its-dimensions-fit-none-of");
         }
     }
 
@@ -27,9 +28,9 @@ internal sealed class AdviceSentences(BenchCase part)
         var fitted = part.Variant!.Odds.First(o => o.IsFittedToThisCar == true).Variant.Name;
         var straight = type.Straight >= VariantAnswer.Recognised;
         yield return straight
-            ? $"It is not bent: it is the {type.Variant.Name}, and this car's serial number calls for the {fitted}."
-            : $"It is the {type.Variant.Name}, bent, and this car's serial number calls for the {fitted}.";
-        yield return "A serial match is evidence, not proof: look for its number, keep a photo, and keep the part for the car it belongs to.";
+            ? Texts.Say("bench.advice.it-is-not-bent-it", type.Variant.Name, fitted)
+            : Texts.Say("bench.advice.it-is-the-bent-and", type.Variant.Name, fitted);
+        yield return Texts.Say("bench.advice.a-serial-match-is-evidence");
         foreach (var sentence in straight ? [] : Out(verdict))
         {
             yield return sentence;
@@ -42,13 +43,13 @@ internal sealed class AdviceSentences(BenchCase part)
         var judged = dimensions.Count(d => d.Comparisons.Any(c => c.Verdict == Verdict.True));
         yield return judged switch
         {
-            1 => "The one dimension with a limit is within it.",
-            2 => "Both dimensions with a limit are within theirs.",
-            _ => $"All {judged} dimensions with a limit are within theirs.",
+            1 => Texts.Say("bench.advice.the-one-dimension-with-a"),
+            2 => Texts.Say("bench.advice.both-dimensions-with-a-limit"),
+            _ => Texts.Say("bench.advice.all-dimensions-with-a-limit", judged),
         };
         if (part.Variant?.Type is { } type)
         {
-            yield return $"It is the {type.Variant.Name}.";
+            yield return Texts.Say("bench.advice.it-is-the", type.Variant.Name);
         }
 
         foreach (var pair in part.OpenPairs)
@@ -59,12 +60,12 @@ internal sealed class AdviceSentences(BenchCase part)
         var shape = dimensions.Where(d => d.Value.IsPaired).SelectMany(d => d.Comparisons).Where(c => c.Verdict is not null).ToList();
         if (shape.Count > 0 && shape.All(c => c.Against == ComparedWith.Mirror))
         {
-            yield return "Its lengths and heights were only compared with its partner's: damage that is alike on both sides cannot be seen that way.";
+            yield return Texts.Say("bench.advice.its-lengths-and-heights-were");
         }
 
         if (dimensions.SelectMany(d => d.Comparisons).FirstOrDefault(c => c.PutDownTo is not null) is { } other)
         {
-            yield return $"What differs from {other.PutDownTo} is put down to {other.PutDownTo}, which is out by measures of its own.";
+            yield return Texts.Say("bench.advice.what-differs-from-is-put", other.PutDownTo);
         }
 
         foreach (var past in Past(part.Part))
@@ -74,19 +75,19 @@ internal sealed class AdviceSentences(BenchCase part)
 
         foreach (var dimension in dimensions.Where(d => d.Comparisons.All(c => c.Verdict is null)))
         {
-            yield return $"{DimensionWords.Capital(dimension.Value.Dimension)} was measured but no limit is known for it.";
+            yield return Texts.Say("bench.advice.was-measured-but-no-limit", DimensionWords.Capital(dimension.Value.Dimension));
         }
 
         if (verdict.Cover.Missing.Count > 0)
         {
-            yield return $"Every figure of the book for its type was measured; the book has none for {Listed(verdict.Cover.Missing.Select(g => g.What))}.";
+            yield return Texts.Say("bench.advice.every-figure-of-the-book", Listed(verdict.Cover.Missing.Select(g => g.What)));
         }
     }
 
     private static string Listed(IEnumerable<string> things)
     {
         List<string> all = [.. things];
-        return all.Count == 1 ? all[0] : $"{string.Join(", ", all.Take(all.Count - 1))} and {all[^1]}";
+        return all.Count == 1 ? all[0] : Texts.Say("bench.advice.and", string.Join(", ", all.Take(all.Count - 1)), all[^1]);
     }
 
     /// <summary>What was done to a part that measures true, and what no dimension shows of it.</summary>
@@ -94,22 +95,22 @@ internal sealed class AdviceSentences(BenchCase part)
     {
         if (part.Is(PartCondition.PressedBefore))
         {
-            yield return "It was straightened before: look it over every year, and renew it if it moves again.";
+            yield return Texts.Say("bench.advice.it-was-straightened-before-look");
         }
 
         if (part.Is(PartCondition.Heated))
         {
-            yield return "It was heated: it measures true, but what heat took of its strength no dimension shows. A competent person says whether it is used; a part never heated is better.";
+            yield return Texts.Say("bench.advice.it-was-heated-it-measures");
         }
 
         if (part.Is(PartCondition.Welded))
         {
-            yield return "It was welded where the maker did not weld: it measures true, but whether the weld holds no dimension shows. A competent person looks at it before it is used.";
+            yield return Texts.Say("bench.advice.it-was-welded-where-the");
         }
 
         if (part.Is(PartCondition.ThreadDamaged))
         {
-            yield return "A thread or seat is damaged: put that right, or renew the part, before it is used.";
+            yield return Texts.Say("bench.advice.a-thread-or-seat-is");
         }
     }
 
@@ -118,14 +119,14 @@ internal sealed class AdviceSentences(BenchCase part)
         if (dimensions.Count == 0)
         {
             yield return part.Reduction.Wanting.Count == 0
-                ? "Nothing has been measured on it yet."
-                : "What was measured is not enough to work anything out yet.";
+                ? Texts.Say("bench.advice.nothing-has-been-measured-on")
+                : Texts.Say("bench.advice.what-was-measured-is-not");
             yield break;
         }
 
         foreach (var (value, comparison) in verdict.EitherSide)
         {
-            yield return Sentence(value, comparison) + " Which of the two is out, this comparison cannot say.";
+            yield return Sentence(value, comparison) + Texts.Say("bench.advice.which-of-the-two-is");
         }
 
         foreach (var pair in part.OpenPairs)
@@ -140,15 +141,20 @@ internal sealed class AdviceSentences(BenchCase part)
 
         if (dimensions.All(d => d.Comparisons.All(c => c.Limit is null)))
         {
-            yield return "No limit is known for anything that was measured; numbers are shown, but no verdict.";
+            yield return Texts.Say("bench.advice.no-limit-is-known-for");
         }
         else if (verdict.Cover is { IsEnough: false, Told.Count: > 0, Missing.Count: > 0 } cover)
         {
-            yield return $"Only {Listed(cover.Told.Select(DimensionWords.Name))} {(cover.Told.Count == 1 ? "was" : "were")} measured and found true; nothing tells yet {Listed(cover.Missing.Select(g => g.What))}.";
+            yield return Texts.Say(
+                "bench.advice.only-measured-and-found-true",
+                Listed(cover.Told.Select(DimensionWords.Name)),
+                cover.Told.Count == 1 ? "was" : "were",
+                Listed(cover.Missing.Select(g => g.What))
+            );
         }
         else if (verdict.Open.Count + verdict.EitherSide.Count == 0 && !part.IsTypeInDoubt)
         {
-            yield return "What was measured does not tell its shape yet.";
+            yield return Texts.Say("bench.advice.what-was-measured-does-not");
         }
     }
 
@@ -158,28 +164,33 @@ internal sealed class AdviceSentences(BenchCase part)
     public static string Worn(DimensionValue value) =>
         value.Nature switch
         {
-            DimensionNature.Clearance => "It is worn: renew pin or bush.",
-            DimensionNature.Grip => "The bore no longer grips its bush: renew the part, or have the bore made good.",
-            DimensionNature.Roundness => "The bore is worn oval or tapered: renew the bush, or the part where there is none.",
-            DimensionNature.Spring => "The spring is tired or of another sort: renew springs in pairs.",
-            _ => "It is worn: renew it.",
+            DimensionNature.Clearance => Texts.Say("bench.advice.it-is-worn-renew-pin"),
+            DimensionNature.Grip => Texts.Say("bench.advice.the-bore-no-longer-grips"),
+            DimensionNature.Roundness => Texts.Say("bench.advice.the-bore-is-worn-oval"),
+            DimensionNature.Spring => Texts.Say("bench.advice.the-spring-is-tired-or"),
+            _ => Texts.Say("bench.advice.it-is-worn-renew-it"),
         };
 
     private IEnumerable<string> Next(PartVerdict verdict, IReadOnlyList<DimensionAnswer> dimensions)
     {
         foreach (var pair in part.OpenPairs.Where(l => l.MeasureNext is not null))
         {
-            yield return $"Measure {DimensionWords.Name(pair.MeasureNext!)}: it tells {pair.First.Name} from {pair.Second.Name}.";
+            yield return Texts.Say(
+                "bench.advice.measure-it-tells-from",
+                DimensionWords.Name(pair.MeasureNext!),
+                pair.First.Name,
+                pair.Second.Name
+            );
         }
 
         foreach (var (value, _) in verdict.EitherSide)
         {
-            yield return $"Find the book's figure for {DimensionWords.Name(value.Dimension)}, or measure a third part: only that says which side is out.";
+            yield return Texts.Say("bench.advice.find-the-books-figure-for", DimensionWords.Name(value.Dimension));
         }
 
         foreach (var (value, _) in verdict.Open.OrderByDescending(o => o.Comparison.U))
         {
-            yield return $"Measure {DimensionWords.Name(value.Dimension)} again, twice if you can, with the sharpest tool you have.";
+            yield return Texts.Say("bench.advice.measure-again-twice-if-you", DimensionWords.Name(value.Dimension));
         }
 
         var asked = part.OpenPairs.Select(l => l.MeasureNext).OfType<string>().ToHashSet(StringComparer.Ordinal);
@@ -190,12 +201,12 @@ internal sealed class AdviceSentences(BenchCase part)
                 ?? []
         )
         {
-            yield return $"Measure {DimensionWords.Name(figure.Dimension)}: the book has a figure for it.";
+            yield return Texts.Say("bench.advice.measure-the-book-has-a", DimensionWords.Name(figure.Dimension));
         }
 
         foreach (var dimension in verdict.Cover.HeldAgainstNothing.Where(d => Judged(dimensions, d) == 0))
         {
-            yield return $"Find the book's figure for {DimensionWords.Name(dimension)}, or measure the other side in the same place: a number alone tells nothing.";
+            yield return Texts.Say("bench.advice.find-the-books-figure-for-or-measure-the-other", DimensionWords.Name(dimension));
         }
 
         foreach (
@@ -218,7 +229,7 @@ internal sealed class AdviceSentences(BenchCase part)
 
         foreach (var bore in dimensions.Where(d => d.Value.Nature == DimensionNature.Roundness && d.Comparisons.All(c => c.Limit is null)))
         {
-            yield return $"Tell a limit for the {DimensionWords.Name(bore.Value.Dimension)}, or the diameter of the pin or bush that goes in.";
+            yield return Texts.Say("bench.advice.tell-a-limit-for-the", DimensionWords.Name(bore.Value.Dimension));
         }
     }
 
@@ -232,13 +243,23 @@ internal sealed class AdviceSentences(BenchCase part)
         var size = Text.Value(value.Quantity, value.IsSizeAlone ? Math.Abs(comparison.Deviation) : comparison.Deviation, comparison.U);
         var what = comparison.Against switch
         {
-            ComparedWith.Book =>
-                $"{DimensionWords.Capital(value.Dimension)} is {off} from the book's figure for the {comparison.Reference}",
-            ComparedWith.Mirror =>
-                $"{DimensionWords.Capital(value.Dimension)} differs by {off} from {comparison.Reference ?? "the other side"}",
-            _ => $"{DimensionWords.Capital(value.Dimension)} is {size}",
+            ComparedWith.Book => Texts.Say(
+                "bench.advice.is-from-the-books-figure",
+                DimensionWords.Capital(value.Dimension),
+                off,
+                comparison.Reference
+            ),
+            ComparedWith.Mirror => Texts.Say(
+                "bench.advice.differs-by-from",
+                DimensionWords.Capital(value.Dimension),
+                off,
+                comparison.Reference ?? Texts.Say("bench.advice.the-other-side")
+            ),
+            _ => Texts.Say("bench.advice.is", DimensionWords.Capital(value.Dimension), size),
         };
-        var limit = comparison.Limit is { } l ? $", limit {Text.Value(value.Quantity, l.Si, Math.Min(l.Si / 10, comparison.U))}" : "";
+        var limit = comparison.Limit is { } l
+            ? Texts.Say("bench.advice.limit", Text.Value(value.Quantity, l.Si, Math.Min(l.Si / 10, comparison.U)))
+            : "";
         return $"{what} ({Text.PlusMinus(value.Quantity, comparison.U)}{limit}): {VerdictWord.For(comparison.Verdict ?? Verdict.CannotTellYet)}.";
     }
 }

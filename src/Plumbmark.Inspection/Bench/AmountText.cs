@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using Plumbmark.Engine.Lengths;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Bench;
 
@@ -80,7 +81,7 @@ public static partial class AmountText
     public static string Write(Amount amount) =>
         amount switch
         {
-            Amount.OfAngle a => $"{Plain(a.Degrees)} deg",
+            Amount.OfAngle a => Texts.Say("bench.amount.deg", Plain(a.Degrees)),
             Amount.OfRate r => $"{Plain(r.Number)} {(r.Unit == RateUnit.PoundForcePerInch ? "lbf/in" : "N/mm")}",
             Amount.OfLength l => l.Value.AsTyped,
             _ => throw new System.Diagnostics.UnreachableException(),

@@ -1,6 +1,7 @@
 using Plumbmark.Inspection.Book;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Bench;
 
@@ -88,7 +89,7 @@ public static class BenchInspection
     {
         if (parts.Count == 0)
         {
-            return "No part is on the bench yet.";
+            return Texts.Say("bench.inspection.no-part-is-on-the");
         }
 
         var counts =
@@ -96,6 +97,6 @@ public static class BenchInspection
             let count = parts.Count(p => p.Disposition == what)
             where count > 0
             select $"{DispositionWord.For(what)} {count}";
-        return $"{(parts.Count == 1 ? "One part" : $"{parts.Count} parts")}: {string.Join(", ", counts)}.";
+        return $"{(parts.Count == 1 ? Texts.Say("bench.inspection.one-part") : Texts.Say("bench.inspection.parts", parts.Count))}: {string.Join(", ", counts)}.";
     }
 }

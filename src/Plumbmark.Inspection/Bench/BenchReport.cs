@@ -1,6 +1,7 @@
 using System.Text;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Bench;
 
@@ -15,7 +16,12 @@ public static class BenchReport
         foreach (var part in answer.Parts)
         {
             text.Append(
-                $"\n{PartWords.Title(part.Part)}: {DispositionWord.For(part.Disposition)} (measured: {VerdictWord.For(part.Verdict)})\n"
+                Texts.Say(
+                    "bench.report.measured",
+                    PartWords.Title(part.Part),
+                    DispositionWord.For(part.Disposition),
+                    VerdictWord.For(part.Verdict)
+                )
             );
             Lines(text, part.Reasons);
             Variants(text, part.Variant);
@@ -25,7 +31,7 @@ public static class BenchReport
             }
 
             Lines(text, part.Wanting);
-            Heading(text, "Measure next", part.MeasureNext);
+            Heading(text, Texts.Say("bench.report.measure-next"), part.MeasureNext);
             Heading(text, "Remember", part.Reminders);
         }
 
@@ -40,8 +46,8 @@ public static class BenchReport
         }
 
         var odds = variant.Odds.Select(o => $"{o.Variant.Name} {DimensionWords.Chance(o.Straight)}");
-        text.Append($"  Which type: {string.Join(", ", odds)}; none of these, or bent {DimensionWords.Chance(variant.NoneOrBent)}");
-        text.Append(variant.DecidedBy is { } dimension ? $"; decided by {DimensionWords.Name(dimension)}.\n" : ".\n");
+        text.Append(Texts.Say("bench.report.which-type-none-of-these", string.Join(", ", odds), DimensionWords.Chance(variant.NoneOrBent)));
+        text.Append(variant.DecidedBy is { } dimension ? Texts.Say("bench.report.decided-by", DimensionWords.Name(dimension)) : ".\n");
     }
 
     private static void Numbers(StringBuilder text, BenchText words, DimensionAnswer dimension)
@@ -54,16 +60,23 @@ public static class BenchReport
         {
             var against = comparison.Against switch
             {
-                ComparedWith.Book => $"book {words.Signed(value.Quantity, comparison.Deviation, comparison.U)}",
-                ComparedWith.Mirror => $"other side {words.Signed(value.Quantity, comparison.Deviation, comparison.U)}",
-                _ when value.ShouldBeNothing => "should be nothing",
-                _ => "against its limit",
+                ComparedWith.Book => Texts.Say("bench.report.book", words.Signed(value.Quantity, comparison.Deviation, comparison.U)),
+                ComparedWith.Mirror => Texts.Say(
+                    "bench.report.other-side",
+                    words.Signed(value.Quantity, comparison.Deviation, comparison.U)
+                ),
+                _ when value.ShouldBeNothing => Texts.Say("bench.report.should-be-nothing"),
+                _ => Texts.Say("bench.report.against-its-limit"),
             };
             var limit = comparison.Limit is { } l
-                ? $"limit {words.Value(value.Quantity, l.Si, Math.Min(l.Si / 10, comparison.U))} ({LimitsJson.Sources.WordFor(l.Source)})"
-                : "no limit known";
+                ? Texts.Say(
+                    "bench.report.limit",
+                    words.Value(value.Quantity, l.Si, Math.Min(l.Si / 10, comparison.U)),
+                    LimitsJson.Sources.WordFor(l.Source)
+                )
+                : Texts.Say("bench.report.no-limit-known");
             text.Append(
-                $"  {against}, {limit}{(comparison.Verdict is { } verdict ? $": {VerdictWord.For(verdict)}" : "")}{(comparison.PutDownTo is { } other ? $", put down to {other}" : "")}"
+                $"  {against}, {limit}{(comparison.Verdict is { } verdict ? $": {VerdictWord.For(verdict)}" : "")}{(comparison.PutDownTo is { } other ? Texts.Say("bench.report.put-down-to", other) : "")}"
             );
         }
 

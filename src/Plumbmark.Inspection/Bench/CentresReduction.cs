@@ -1,3 +1,5 @@
+using Plumbmark.Inspection.Language;
+
 namespace Plumbmark.Inspection.Bench;
 
 /// <summary>The distance of two bores from centre to centre, whatever it was measured over.</summary>
@@ -13,8 +15,13 @@ internal static class CentresReduction
             if (missing.Length > 0)
             {
                 work.Wanting.Add(
-                    $"The distance from {m.From} to {m.To} was measured {(m.Over == CentresOver.Inside ? "between" : "over")} the edges; "
-                        + $"it needs the diameter of {string.Join(" and ", missing)}."
+                    Texts.Say(
+                        "bench.centres-reduction.the-distance-from-to-was",
+                        m.From,
+                        m.To,
+                        m.Over == CentresOver.Inside ? "between" : "over",
+                        string.Join(" and ", missing)
+                    )
                 );
                 return;
             }

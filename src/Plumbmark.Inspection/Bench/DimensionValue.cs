@@ -1,4 +1,5 @@
 using Plumbmark.Engine.Uncertainty;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Bench;
 
@@ -58,9 +59,7 @@ public sealed record DimensionValue(
         var apart = Math.Abs(Si - other.Si);
         // Beyond 3 u two readings of one thing hardly belong together.
         var remark =
-            apart > 3 * Math.Sqrt((U * U) + (other.U * other.U))
-                ? "Two measures of this disagree by more than their doubt allows; measure it again."
-                : null;
+            apart > 3 * Math.Sqrt((U * U) + (other.U * other.U)) ? Texts.Say("bench.dimension-value.two-measures-of-this-disagree") : null;
         return this with
         {
             Si = (share * Si) + (rest * other.Si),

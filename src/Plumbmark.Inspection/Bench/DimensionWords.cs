@@ -1,3 +1,5 @@
+using Plumbmark.Inspection.Language;
+
 namespace Plumbmark.Inspection.Bench;
 
 /// <summary>What a person calls a dimension: <c>pad-height</c> is "pad height", <c>front/rear.twist</c> is "twist between front and rear".</summary>
@@ -12,14 +14,14 @@ public static class DimensionWords
         var pair = plain.Replace("/", " and ", StringComparison.Ordinal);
         return what switch
         {
-            "centres" => $"centre distance of {pair}",
-            "parallel" => $"parallelism of {pair}",
-            "twist" => $"twist between {pair}",
-            "diameter" => $"diameter of {plain}",
-            "ovality" => $"ovality of {plain}",
-            "taper" => $"taper of {plain}",
-            "clearance" => $"play in {plain}",
-            "grip" => $"grip in {plain}",
+            "centres" => Texts.Say("bench.dimension.centre-distance-of", pair),
+            "parallel" => Texts.Say("bench.dimension.parallelism-of", pair),
+            "twist" => Texts.Say("bench.dimension.twist-between", pair),
+            "diameter" => Texts.Say("bench.dimension.diameter-of", plain),
+            "ovality" => Texts.Say("bench.dimension.ovality-of", plain),
+            "taper" => Texts.Say("bench.dimension.taper-of", plain),
+            "clearance" => Texts.Say("bench.dimension.play-in", plain),
+            "grip" => Texts.Say("bench.dimension.grip-in", plain),
             "" => plain,
             _ => $"{plain} {what}",
         };
@@ -43,8 +45,8 @@ public static class DimensionWords
     public static string Chance(double probability) =>
         probability switch
         {
-            > 0.99 => "more than 99%",
-            < 0.01 => "less than 1%",
+            > 0.99 => Texts.Say("bench.dimension.more-than-99"),
+            < 0.01 => Texts.Say("bench.dimension.less-than-1"),
             _ => $"{Math.Round(100 * probability):F0}%",
         };
 }

@@ -1,3 +1,5 @@
+using Plumbmark.Inspection.Language;
+
 namespace Plumbmark.Inspection.Bench;
 
 /// <summary>The words of what to do with a part: the same on the page, on the sheet and in JSON.</summary>
@@ -10,6 +12,6 @@ public static class DispositionWord
             Disposition.Keep => "keep",
             Disposition.Straighten => "straighten",
             Disposition.Replace => "replace",
-            _ => "measure again",
+            _ => Texts.Say("bench.disposition-word.measure-again"),
         };
 }

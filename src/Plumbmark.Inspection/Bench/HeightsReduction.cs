@@ -2,6 +2,7 @@ using Plumbmark.Engine;
 using Plumbmark.Engine.Fits;
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Engine.Uncertainty;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Bench;
 
@@ -21,15 +22,13 @@ internal static class HeightsReduction
         var fit = BestFit.Plane(face).FitOrNull;
         if (fit is null)
         {
-            work.Wanting.Add(
-                "The heights on the clamped face all lie on one line; take one more beside it, so that the tilt both ways is known."
-            );
+            work.Wanting.Add(Texts.Say("bench.heights-reduction.the-heights-on-the-clamped"));
             return;
         }
 
         if (Math.Abs(fit.Plane.Normal.Z) < Math.Cos(Math.PI / 6))
         {
-            work.Wanting.Add("The heights on the clamped face rise more steeply than 30 degrees; check where each was taken.");
+            work.Wanting.Add(Texts.Say("bench.heights-reduction.the-heights-on-the-clamped-face-rise-more-steeply"));
             return;
         }
 
@@ -40,7 +39,7 @@ internal static class HeightsReduction
             if (ChiSquare.UpperTail(squares, fit.Residuals.DegreesOfFreedom) < NotFlat)
             {
                 sigma = Math.Max(sigma, seen);
-                remark = "The clamped face is not flat; heights are counted from its middle plane, and are less sure for it.";
+                remark = Texts.Say("bench.heights-reduction.the-clamped-face-is-not");
             }
         }
 

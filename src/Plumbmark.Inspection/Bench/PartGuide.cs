@@ -1,3 +1,5 @@
+using Plumbmark.Inspection.Language;
+
 namespace Plumbmark.Inspection.Bench;
 
 /// <summary>One thing worth measuring on a kind of part at home, and how.</summary>
@@ -8,7 +10,7 @@ namespace Plumbmark.Inspection.Bench;
 public sealed record PartGuide(string What, string How, DimensionNature Nature, Quantity Quantity = Quantity.Length)
 {
     /// <summary>The same as one sentence.</summary>
-    public string Sentence => $"Measure {What}: {How}.";
+    public string Sentence => Texts.Say("bench.part-guide.measure", What, How);
 
     /// <summary>Whether it is a height over the clamped face (true), a length in the part's own plane (false), or either (null).</summary>
     public bool? IsHeight { get; init; }
@@ -29,48 +31,48 @@ public sealed record PartGuide(string What, string How, DimensionNature Nature, 
     }
 
     private static readonly PartGuide s_rods = new(
-        "whether the eyes are parallel",
-        "push a straight rod through each eye; measure their distance on both sides, and the height of each rod's ends",
+        Texts.Say("bench.part-guide.whether-the-eyes-are-parallel"),
+        Texts.Say("bench.part-guide.push-a-straight-rod-through"),
         DimensionNature.Trueness,
         Quantity.Angle
     );
     private static readonly PartGuide s_flat = new(
-        "how straight the flanges are",
-        "lay a straightedge along them and feel the gap every inch; a sheet of office paper is about 0.10 mm",
+        Texts.Say("bench.part-guide.how-straight-the-flanges-are"),
+        Texts.Say("bench.part-guide.lay-a-straightedge-along-them"),
         DimensionNature.Trueness
     );
     private static readonly PartGuide s_heights = new(
-        "the heights of the eyes",
-        "clamp the part to a flat surface, take three heights on the clamped face and one on each place that matters",
+        Texts.Say("bench.part-guide.the-heights-of-the-eyes"),
+        Texts.Say("bench.part-guide.clamp-the-part-to-a"),
         DimensionNature.Shape
     )
     {
         IsHeight = true,
     };
     private static readonly PartGuide s_reach = new(
-        "how long the arm is",
-        "from the middle of its eye to its bolt holes",
+        Texts.Say("bench.part-guide.how-long-the-arm-is"),
+        Texts.Say("bench.part-guide.from-the-middle-of-its"),
         DimensionNature.Shape
     )
     {
         IsHeight = false,
     };
     private static readonly PartGuide s_bores = new(
-        "the bores",
-        "two directions near the mouth and two deep inside, and the pin or bush that goes in",
+        Texts.Say("bench.part-guide.the-bores"),
+        Texts.Say("bench.part-guide.two-directions-near-the-mouth"),
         DimensionNature.Diameter
     );
     private static readonly PartGuide s_pair = new(
-        "the part of the other side in the same places",
-        "or bolt both back to back on one rod and measure what stands apart",
+        Texts.Say("bench.part-guide.the-part-of-the-other"),
+        Texts.Say("bench.part-guide.or-bolt-both-back-to"),
         DimensionNature.Shape
     )
     {
         IsOtherWay = true,
     };
     private static readonly PartGuide s_turning = new(
-        "the run-out",
-        "turn it between centres or in V-blocks under a dial",
+        Texts.Say("bench.part-guide.the-run-out"),
+        Texts.Say("bench.part-guide.turn-it-between-centres-or"),
         DimensionNature.Trueness
     );
 
@@ -82,8 +84,8 @@ public sealed record PartGuide(string What, string How, DimensionNature Nature, 
             PartKind.Upright =>
             [
                 new(
-                    "the included angle",
-                    "pin axis against stub axle, with a digital level on a rod in each",
+                    Texts.Say("bench.part-guide.the-included-angle"),
+                    Texts.Say("bench.part-guide.pin-axis-against-stub-axle"),
                     DimensionNature.Shape,
                     Quantity.Angle
                 ),
@@ -94,14 +96,18 @@ public sealed record PartGuide(string What, string How, DimensionNature Nature, 
             PartKind.FulcrumPin or PartKind.TrackRod => [s_turning],
             PartKind.BallJoint =>
             [
-                new("its play", "hold a dial against the pin, push and pull it by hand, and note both ends", DimensionNature.Trueness),
+                new(
+                    Texts.Say("bench.part-guide.its-play"),
+                    Texts.Say("bench.part-guide.hold-a-dial-against-the"),
+                    DimensionNature.Trueness
+                ),
             ],
             PartKind.SpringSeat or PartKind.Bracket => [s_flat, s_heights],
             PartKind.CoilSpring =>
             [
                 new(
-                    "its length under two known loads",
-                    "on a scale under a plate, in a guard and never with hands between the coils",
+                    Texts.Say("bench.part-guide.its-length-under-two-known"),
+                    Texts.Say("bench.part-guide.on-a-scale-under-a"),
                     DimensionNature.Spring,
                     Quantity.Rate
                 ),

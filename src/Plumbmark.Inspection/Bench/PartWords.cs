@@ -1,3 +1,5 @@
+using Plumbmark.Inspection.Language;
+
 namespace Plumbmark.Inspection.Bench;
 
 /// <summary>What a person calls the kinds of part, how they were made and what was seen on them.</summary>
@@ -7,20 +9,20 @@ public static class PartWords
     public static string For(PartKind kind) =>
         kind switch
         {
-            PartKind.LowerWishbone => "lower wishbone",
-            PartKind.UpperWishbone => "upper wishbone",
+            PartKind.LowerWishbone => Texts.Say("bench.part.lower-wishbone"),
+            PartKind.UpperWishbone => Texts.Say("bench.part.upper-wishbone"),
             PartKind.Upright => "upright",
-            PartKind.StubAxle => "stub axle",
-            PartKind.SteeringLever => "steering lever",
-            PartKind.FulcrumPin => "fulcrum pin",
-            PartKind.SpringSeat => "spring seat",
-            PartKind.CoilSpring => "coil spring",
+            PartKind.StubAxle => Texts.Say("bench.part.stub-axle"),
+            PartKind.SteeringLever => Texts.Say("bench.part.steering-lever"),
+            PartKind.FulcrumPin => Texts.Say("bench.part.fulcrum-pin"),
+            PartKind.SpringSeat => Texts.Say("bench.part.spring-seat"),
+            PartKind.CoilSpring => Texts.Say("bench.part.coil-spring"),
             PartKind.Trunnion => "trunnion",
-            PartKind.Bush => "bush or bore",
-            PartKind.TrackRod => "track rod",
-            PartKind.BallJoint => "ball joint",
+            PartKind.Bush => Texts.Say("bench.part.bush-or-bore"),
+            PartKind.TrackRod => Texts.Say("bench.part.track-rod"),
+            PartKind.BallJoint => Texts.Say("bench.part.ball-joint"),
             PartKind.Bracket => "bracket",
-            _ => "own part",
+            _ => Texts.Say("bench.part.own-part"),
         };
 
     /// <summary>How a part was made; "not told how made" when unknown.</summary>
@@ -32,7 +34,7 @@ public static class PartWords
             PartMake.Forged => "forged",
             PartMake.Cast => "cast",
             PartMake.Machined => "machined",
-            _ => "not told how made",
+            _ => Texts.Say("bench.part.not-told-how-made"),
         };
 
     /// <summary>What was seen on a part.</summary>
@@ -42,28 +44,28 @@ public static class PartWords
             PartCondition.Cracked => "cracked",
             PartCondition.Kinked => "kinked",
             PartCondition.Corroded => "corroded",
-            PartCondition.PressedBefore => "pressed before",
+            PartCondition.PressedBefore => Texts.Say("bench.part.pressed-before"),
             PartCondition.Welded => "welded",
             PartCondition.Heated => "heated",
-            _ => "thread or seat damaged",
+            _ => Texts.Say("bench.part.thread-or-seat-damaged"),
         };
 
     /// <summary>How a part was looked over for cracks with nothing found; "no crack test yet" when it was not.</summary>
     public static string For(CrackMethod? clearBy) =>
         clearBy switch
         {
-            CrackMethod.Dye => "dye penetrant, nothing found",
-            CrackMethod.Magnetic => "magnetic particles, nothing found",
-            CrackMethod.Eye => "by eye and glass, nothing found; that is no crack test",
-            _ => "no crack test yet",
+            CrackMethod.Dye => Texts.Say("bench.part.dye-penetrant-nothing-found"),
+            CrackMethod.Magnetic => Texts.Say("bench.part.magnetic-particles-nothing-found"),
+            CrackMethod.Eye => Texts.Say("bench.part.by-eye-and-glass-nothing"),
+            _ => Texts.Say("bench.part.no-crack-test-yet"),
         };
 
     /// <summary>What the part is called: its owner's name for it, or its name in the file read as words, such as "Steering lever, left".</summary>
     public static string Title(Part part) =>
         part.Card.Name
         ?? (
-            part.Id.EndsWith(".L", StringComparison.Ordinal) ? $"{Spaced(part.Id[..^2])}, left"
-            : part.Id.EndsWith(".R", StringComparison.Ordinal) ? $"{Spaced(part.Id[..^2])}, right"
+            part.Id.EndsWith(".L", StringComparison.Ordinal) ? Texts.Say("bench.part.left", Spaced(part.Id[..^2]))
+            : part.Id.EndsWith(".R", StringComparison.Ordinal) ? Texts.Say("bench.part.right", Spaced(part.Id[..^2]))
             : Spaced(part.Id)
         );
 

@@ -1,5 +1,6 @@
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Bench;
 
@@ -32,9 +33,7 @@ internal sealed class ReductionWork(IReadOnlyList<Tool> tools)
         }
         else
         {
-            Wanting.Add(
-                $"{DimensionWords.Name(value.Dimension)} was measured once as a length and once as something else; give one of them another name."
-            );
+            Wanting.Add(Texts.Say("bench.reduction-work.was-measured-once-as-a", DimensionWords.Name(value.Dimension)));
         }
     }
 

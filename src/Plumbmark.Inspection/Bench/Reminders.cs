@@ -1,3 +1,5 @@
+using Plumbmark.Inspection.Language;
+
 namespace Plumbmark.Inspection.Bench;
 
 /// <summary>What must be said with every answer about a part: crack tests, and where measuring ends.</summary>
@@ -8,36 +10,30 @@ internal static class Reminders
         var all = new List<string>();
         if (disposition == Disposition.Straighten)
         {
-            all.Add(
-                "Test for cracks before and after: bare metal, dye penetrant or, better, magnetic particles. If anything shows, scrap the part."
-            );
-            all.Add(
-                "Never heat a suspension or steering part. Many makers forbid straightening: their word and a competent person's go first."
-            );
+            all.Add(Texts.Say("bench.reminders.test-for-cracks-before-and"));
+            all.Add(Texts.Say("bench.reminders.never-heat-a-suspension-or"));
         }
         else if (disposition != Disposition.Replace && NeedsCrackTest(part))
         {
             all.Add(
                 part.ClearBy is null or CrackMethod.Eye
-                    ? "Have it tested for cracks before it goes back: magnetic particles find more than dye."
-                    : "A crack test that found nothing does not prove that there is no crack."
+                    ? Texts.Say("bench.reminders.have-it-tested-for-cracks")
+                    : Texts.Say("bench.reminders.a-crack-test-that-found")
             );
         }
 
         if (part.Kind is PartKind.SteeringLever or PartKind.Upright or PartKind.StubAxle or PartKind.TrackRod or PartKind.BallJoint)
         {
-            all.Add("Steering levers, track rods, ball joints, uprights and stub axles: if bent, replace; never straighten.");
+            all.Add(Texts.Say("bench.reminders.steering-levers-track-rods-ball"));
         }
 
         if (part.Kind == PartKind.CoilSpring)
         {
-            all.Add("A compressed spring can kill: use a proper restraint, and keep hands and face out of its way.");
+            all.Add(Texts.Say("bench.reminders.a-compressed-spring-can-kill"));
         }
 
-        all.Add("No dimension shows a crack, thinning by rust or a bad weld: look, and have it looked at.");
-        all.Add(
-            "An aid for comparing parts. It does not say that a part is safe or fit for the road; the maker's manual and a competent inspection go first."
-        );
+        all.Add(Texts.Say("bench.reminders.no-dimension-shows-a-crack"));
+        all.Add(Texts.Say("bench.reminders.an-aid-for-comparing-parts"));
         return all;
     }
 

@@ -1,3 +1,5 @@
+using Plumbmark.Inspection.Language;
+
 namespace Plumbmark.Inspection.Bench;
 
 /// <summary>A coil spring's rate and free length from its length under known loads.</summary>
@@ -19,14 +21,14 @@ internal static class SpringReduction
         double[] lengths = [.. m.Loads.Select(l => l.Length.Metres)];
         if (loads.Distinct().Count() < 2)
         {
-            work.Wanting.Add("A spring's rate needs its length under at least two different loads; no load at all may be one of them.");
+            work.Wanting.Add(Texts.Say("bench.spring-reduction.a-springs-rate-needs-its"));
             return;
         }
 
         var line = Line(loads, lengths, doubt.ReadingMetres);
         if (!(line.Slope < 0))
         {
-            work.Wanting.Add("The spring's length grows with the load; check which length belongs to which load.");
+            work.Wanting.Add(Texts.Say("bench.spring-reduction.the-springs-length-grows-with"));
             return;
         }
 

@@ -1,4 +1,5 @@
 using Plumbmark.Engine.Fits;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Bench;
 
@@ -15,7 +16,7 @@ internal static class StraightedgeReduction
         var zone = MinimumZone.Line2(profile).FitOrNull;
         if (zone is null || profile.Select(p => p.X).Distinct().Count() < 3)
         {
-            work.Wanting.Add($"The gaps along {DimensionWords.Name(m.Dimension)} need at least three different places.");
+            work.Wanting.Add(Texts.Say("bench.straightedge-reduction.the-gaps-along-need-at", DimensionWords.Name(m.Dimension)));
             return;
         }
 

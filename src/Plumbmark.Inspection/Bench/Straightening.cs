@@ -1,3 +1,5 @@
+using Plumbmark.Inspection.Language;
+
 namespace Plumbmark.Inspection.Bench;
 
 /// <summary>Whether a part may ever be straightened cold. The room Press asks this too.</summary>
@@ -29,17 +31,16 @@ public static class Straightening
     private static string? OfKind(PartKind kind) =>
         kind switch
         {
-            PartKind.SteeringLever => "A steering lever is never straightened: if it breaks, the car cannot be steered.",
-            PartKind.Upright => "An upright is never straightened: if it breaks, the wheel comes off.",
-            PartKind.StubAxle => "A stub axle is never straightened: if it breaks, the wheel comes off.",
-            PartKind.Trunnion => "A trunnion is a casting and carries the wheel; it is not straightened.",
-            PartKind.FulcrumPin => "A bent pin is renewed, not straightened.",
-            PartKind.CoilSpring => "A spring is renewed, not straightened.",
-            PartKind.Bush => "A bush is renewed.",
-            PartKind.TrackRod => "A track rod or steering link is never straightened: if it breaks, the car cannot be steered.",
-            PartKind.BallJoint => "A ball joint is renewed, never straightened: if it breaks, the wheel folds under.",
-            PartKind.Own =>
-                "Nobody has told what this part does, so it is not straightened. If it is an arm, a spring seat or a bracket that neither steers nor carries a wheel, choose that on its card.",
+            PartKind.SteeringLever => Texts.Say("bench.straightening.a-steering-lever-is-never"),
+            PartKind.Upright => Texts.Say("bench.straightening.an-upright-is-never-straightened"),
+            PartKind.StubAxle => Texts.Say("bench.straightening.a-stub-axle-is-never"),
+            PartKind.Trunnion => Texts.Say("bench.straightening.a-trunnion-is-a-casting"),
+            PartKind.FulcrumPin => Texts.Say("bench.straightening.a-bent-pin-is-renewed"),
+            PartKind.CoilSpring => Texts.Say("bench.straightening.a-spring-is-renewed-not"),
+            PartKind.Bush => Texts.Say("bench.straightening.a-bush-is-renewed"),
+            PartKind.TrackRod => Texts.Say("bench.straightening.a-track-rod-or-steering"),
+            PartKind.BallJoint => Texts.Say("bench.straightening.a-ball-joint-is-renewed"),
+            PartKind.Own => Texts.Say("bench.straightening.nobody-has-told-what-this"),
             _ => null,
         };
 
@@ -48,23 +49,22 @@ public static class Straightening
             ? null
             : part.Conditions.Min() switch
             {
-                PartCondition.Cracked => "It is cracked.",
-                PartCondition.Kinked => "It is kinked: the metal in the crease is used up.",
-                PartCondition.Corroded => "It is pitted or thinned by rust.",
-                PartCondition.PressedBefore => "It was pressed before; steel bent twice cracks.",
-                PartCondition.Welded => "It was welded where the maker did not weld.",
-                PartCondition.Heated => "It was heated before, and its strength is unknown.",
-                _ => "A thread or seat is damaged.",
+                PartCondition.Cracked => Texts.Say("bench.straightening.it-is-cracked"),
+                PartCondition.Kinked => Texts.Say("bench.straightening.it-is-kinked-the-metal"),
+                PartCondition.Corroded => Texts.Say("bench.straightening.it-is-pitted-or-thinned"),
+                PartCondition.PressedBefore => Texts.Say("bench.straightening.it-was-pressed-before-steel"),
+                PartCondition.Welded => Texts.Say("bench.straightening.it-was-welded-where-the"),
+                PartCondition.Heated => Texts.Say("bench.straightening.it-was-heated-before-and"),
+                _ => Texts.Say("bench.straightening.a-thread-or-seat-is"),
             };
 
     private static string? OfMake(PartMake? make) =>
         make switch
         {
             PartMake.Pressed or PartMake.Fabricated => null,
-            PartMake.Forged => "A forging springs back far and may hide cracks; it is not straightened at home.",
-            PartMake.Cast => "A casting is never straightened: it breaks.",
-            PartMake.Machined => "A part turned or milled from bar is renewed.",
-            _ =>
-                "It is not told how it was made; only pressed or fabricated low-carbon steel is straightened. If it is one of these, say so.",
+            PartMake.Forged => Texts.Say("bench.straightening.a-forging-springs-back-far"),
+            PartMake.Cast => Texts.Say("bench.straightening.a-casting-is-never-straightened"),
+            PartMake.Machined => Texts.Say("bench.straightening.a-part-turned-or-milled"),
+            _ => Texts.Say("bench.straightening.it-is-not-told-how"),
         };
 }

@@ -1,4 +1,5 @@
 using Plumbmark.Inspection.Book;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Bench;
 
@@ -191,8 +192,8 @@ public static class VariantIdentification
             separates ? best.Dimension : null,
             separates ? best.Difference : null,
             separates
-                ? $"{a.Name} and {b.Name} cannot be told apart by what was measured; {DimensionWords.Name(best.Dimension)} would tell."
-                : $"{a.Name} and {b.Name} cannot be told apart by any dimension in the book; look for numbers on the part."
+                ? Texts.Say("bench.variant-identification.and-cannot-be-told-apart", a.Name, b.Name, DimensionWords.Name(best.Dimension))
+                : Texts.Say("bench.variant-identification.and-cannot-be-told-apart-by-any-dimension-in", a.Name, b.Name)
         );
     }
 

@@ -1,3 +1,5 @@
+using Plumbmark.Inspection.Language;
+
 namespace Plumbmark.Inspection.Book;
 
 /// <summary>The cars that a page or a figure is meant for: by serial number, and by what they are fitted with.</summary>
@@ -41,7 +43,7 @@ public sealed record AppliesTo(IReadOnlyList<SerialRange>? Serials = null, IRead
     /// <summary>Such as <c>QD 1000 to QD 1199; wheels: wire</c>.</summary>
     public override string ToString() =>
         IsEveryCar
-            ? "every car"
+            ? Texts.Say("book.applies-to.every-car")
             : string.Join("; ", Serials.Select(s => s.ToString()).Concat(Attributes.Select(a => $"{a.Name}: {a.Value}")));
 
     private static SerialFit Any(IEnumerable<SerialFit> fits)

@@ -4,6 +4,7 @@ using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Bench.Json;
 using Plumbmark.Inspection.Book.Json;
 using Plumbmark.Inspection.Car.Json;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Book;
 
@@ -60,7 +61,7 @@ public static class BookFile
 
         if (fields.Required("format") is { } format && format.Text != Format)
         {
-            faults.Add(format, $"Found {format.Describe()}; \"{Format}\" is needed here.");
+            faults.Add(format, Texts.Say("book.file.found-is-needed-here", format.Describe(), Format));
         }
 
         fields.RequiredWhole("version", Version, Version);

@@ -1,3 +1,5 @@
+using Plumbmark.Inspection.Language;
+
 namespace Plumbmark.Inspection.Book;
 
 /// <summary>Where a figure is printed. Every part may be unknown; a figure without any of them is always shown as having no source.</summary>
@@ -8,7 +10,7 @@ namespace Plumbmark.Inspection.Book;
 public sealed record BookSource(string? Title = null, string? Edition = null, string? Page = null, string? Figure = null)
 {
     /// <summary>What is shown where no source is known.</summary>
-    public const string NoSource = "no source";
+    public static string NoSource => Texts.Say("book.source.no-source");
 
     /// <summary>Nothing is known.</summary>
     public static BookSource Unknown { get; } = new();
@@ -25,7 +27,9 @@ public sealed record BookSource(string? Title = null, string? Edition = null, st
     {
         var place = string.Join(
             ", ",
-            new[] { Title, Edition, Page is null ? null : $"page {Page}", Figure }.Where(p => !string.IsNullOrWhiteSpace(p))
+            new[] { Title, Edition, Page is null ? null : Texts.Say("book.source.page", Page), Figure }.Where(p =>
+                !string.IsNullOrWhiteSpace(p)
+            )
         );
         return !IsUnknown ? place
             : place.Length == 0 ? NoSource

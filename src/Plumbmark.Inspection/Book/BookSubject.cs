@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using Plumbmark.Inspection.Bench;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Book;
 
@@ -79,7 +80,7 @@ public abstract record BookSubject
     /// <summary>In words, such as <c>B.L to E.R in plan</c>.</summary>
     public string Words =>
         Match(
-            b => $"{b.From} to {b.To}{SenseWords(b.Sense)}",
+            b => Texts.Say("book.subject.to", b.From, b.To, SenseWords(b.Sense)),
             a => $"{a.Point} {OrdinateWords(a.Ordinate)}",
             p => $"{PartWords.For(p.Kind)}{(p.Variant is { } variant ? $", {variant}" : "")}, {p.Dimension}",
             n => n.Name
@@ -88,10 +89,10 @@ public abstract record BookSubject
     private static string SenseWords(LengthSense sense) =>
         sense switch
         {
-            LengthSense.Plan => " in plan",
-            LengthSense.Direct => " point to point",
-            LengthSense.Along => " along the car",
-            LengthSense.Across => " across the car",
+            LengthSense.Plan => Texts.Say("book.subject.in-plan"),
+            LengthSense.Direct => Texts.Say("book.subject.point-to-point"),
+            LengthSense.Along => Texts.Say("book.subject.along-the-car"),
+            LengthSense.Across => Texts.Say("book.subject.across-the-car"),
             LengthSense.Rise => " upward",
             _ => "",
         };
@@ -99,8 +100,8 @@ public abstract record BookSubject
     private static string OrdinateWords(Ordinate ordinate) =>
         ordinate switch
         {
-            Ordinate.Station => "behind the datum",
-            Ordinate.Side => "from the centre line",
-            _ => "above the datum",
+            Ordinate.Station => Texts.Say("book.subject.behind-the-datum"),
+            Ordinate.Side => Texts.Say("book.subject.from-the-centre-line"),
+            _ => Texts.Say("book.subject.above-the-datum"),
         };
 }

@@ -1,6 +1,7 @@
 using System.Text;
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Bench;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Book;
 
@@ -14,9 +15,9 @@ public static class BookText
         foreach (var (page, findings) in report.Pages)
         {
             text.Append(page.Title).Append(" (").Append(page.Source).Append("), ").Append(page.AppliesTo).Append('\n');
-            text.Append("  ").Append(Count(page.Dimensions.Count, "figure")).Append(", ");
+            text.Append("  ").Append(Texts.Count("book.figures", page.Dimensions.Count)).Append(", ");
             text.Append(
-                    findings.Count == 0 ? "nothing found against them; that does not prove them right" : Count(findings.Count, "finding")
+                    findings.Count == 0 ? Texts.Say("book.nothing-found-against-them-that") : Texts.Count("book.findings", findings.Count)
                 )
                 .Append(".\n");
             foreach (var finding in findings)
@@ -33,7 +34,7 @@ public static class BookText
 
         if (report.Pages.Count == 0)
         {
-            text.Append("There is no book page.\n");
+            text.Append(Texts.Say("book.there-is-no-book-page"));
         }
 
         if (report.ForCar is { } forCar)
@@ -55,26 +56,28 @@ public static class BookText
         var isLength = (figure.Value ?? figure.Evidence[0].Value) is Amount.OfLength;
         string Shown(double si, bool isSpread) =>
             isLength ? (isSpread ? Display(units).PlusMinus(si)[1..] : Display(units).Text(si))
-            : (figure.Value ?? figure.Evidence[0].Value) is Amount.OfAngle ? $"{si * 180 / Math.PI:0.00} deg"
+            : (figure.Value ?? figure.Evidence[0].Value) is Amount.OfAngle ? Texts.Say("book.deg", Texts.Number(si * 180 / Math.PI, "0.00"))
             : $"{si / 1000:0.0} N/mm";
-        var spread = mean.Spread is { } s ? $", spread {Shown(s, true)}" : "";
-        return $"Measured on {Count(mean.Count, "car")}: {Shown(mean.Mean, false)}{spread}.";
+        var spread = mean.Spread is { } s ? Texts.Say("book.spread", Shown(s, true)) : "";
+        return Texts.Say("book.measured-on", Texts.Count("book.cars", mean.Count), Shown(mean.Mean, false), spread);
     }
 
     /// <summary>What the book says of one thing for a car, in one sentence.</summary>
     public static string Words(FigureChoice choice) =>
         choice.Match(
             a => $"{AmountText.Write(a.Figure.Dimension.Used!)} ({a.Figure.Source}){Doubt(a.Figure)}",
-            d => $"pages disagree: {List(d.Figures)}",
-            c => $"can't tell which applies: {List(c.Figures)}",
+            d => Texts.Say("book.pages-disagree", List(d.Figures)),
+            c => Texts.Say("book.cant-tell-which-applies", List(c.Figures)),
             m =>
-                m.Figures.Any(f => f.Dimension.Status is FigureStatus.Doubted) ? "doubted, and nothing better is known" : "no figure given",
-            o => $"only for other cars: {List(o.Figures)}"
+                m.Figures.Any(f => f.Dimension.Status is FigureStatus.Doubted)
+                    ? Texts.Say("book.doubted-and-nothing-better-is")
+                    : Texts.Say("book.no-figure-given"),
+            o => Texts.Say("book.only-for-other-cars", List(o.Figures))
         );
 
     private static void AppendForCar(StringBuilder text, BookForCar forCar)
     {
-        text.Append("For this car\n");
+        text.Append(Texts.Say("book.for-this-car"));
         foreach (var subject in forCar.Subjects.Where(s => s.Choice is not FigureChoice.Applies))
         {
             text.Append("  ? ").Append(subject.Subject.Words).Append(": ").Append(Words(subject.Choice)).Append('\n');
@@ -93,7 +96,12 @@ public static class BookText
         string.Join(
             "; ",
             figures.Select(f =>
-                $"{((f.Dimension.Used ?? f.Dimension.Value) is { } value ? AmountText.Write(value) : "no figure")} for {Cars(f)} ({f.Source})"
+                Texts.Say(
+                    "book.for",
+                    (f.Dimension.Used ?? f.Dimension.Value) is { } value ? AmountText.Write(value) : Texts.Say("book.no-figure"),
+                    Cars(f),
+                    f.Source
+                )
             )
         );
 

@@ -1,5 +1,6 @@
 using Plumbmark.Inspection.Bench;
 using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Book;
 
@@ -7,7 +8,7 @@ namespace Plumbmark.Inspection.Book;
 public static class BookVariants
 {
     /// <summary>The name of a type that its page does not name.</summary>
-    public const string OnlyType = "as printed";
+    public static string OnlyType => Texts.Say("book.variants.as-printed");
 
     /// <summary>The types on the pages kept with a car, without those that its owner has described under the same name.</summary>
     public static IReadOnlyList<PartVariant> Of(CarFile car) =>

@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using Plumbmark.Inspection.Bench;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Book;
 
@@ -48,10 +49,10 @@ public abstract record FigureStatus
     /// <summary>One sentence for a person.</summary>
     public string Words =>
         Match(
-            _ => "As printed.",
-            d => $"Doubted: {d.Reason}{Shown(d.Evidence)}.",
-            c => $"Corrected to {AmountText.Write(c.Value)}: {c.Reason}{Shown(c.Evidence)}.",
-            m => $"Not from a book: measured on {m.Car}."
+            _ => Texts.Say("book.figure-status.as-printed"),
+            d => Texts.Say("book.figure-status.doubted", d.Reason, Shown(d.Evidence)),
+            c => Texts.Say("book.figure-status.corrected-to", AmountText.Write(c.Value), c.Reason, Shown(c.Evidence)),
+            m => Texts.Say("book.figure-status.not-from-a-book-measured", m.Car)
         );
 
     private static string Shown(string? evidence) => string.IsNullOrWhiteSpace(evidence) ? "" : $" ({evidence.TrimEnd('.')})";

@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Book;
 
@@ -9,10 +10,8 @@ internal static partial class ScannedText
     /// <summary>Why a text is refused and what it may have been; null when it has no such mark.</summary>
     public static string? Refusal(string text) =>
         text.Length > Engine.Lengths.LengthText.MostCharacters ? null
-        : LostEighth().IsMatch(text)
-            ? $"Found “{text.Trim()}”; a scan often makes B or 8 of 1/8. Look at the page and write the fraction, such as “33 1/8”."
-        : LetterForDigit().IsMatch(text)
-            ? $"Found “{text.Trim()}”; a scan often makes a letter of a digit (l or I of 1, O of 0). Look at the page and write the number."
+        : LostEighth().IsMatch(text) ? Texts.Say("book.scanned.found-a-scan-often-makes", text.Trim())
+        : LetterForDigit().IsMatch(text) ? Texts.Say("book.scanned.found-a-scan-often-makes-a-letter-of-a", text.Trim())
         : null;
 
     [GeneratedRegex(@"^\s*([0-9]+[\s-]*)?B\s*(in|""|″)?\s*$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]

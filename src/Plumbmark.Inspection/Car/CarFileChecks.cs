@@ -1,4 +1,5 @@
 using Plumbmark.Inspection.Car.Json;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Car;
 
@@ -19,7 +20,7 @@ internal static class CarFileChecks
         {
             if (point.IsFixed && point.Sketch is null)
             {
-                faults.Add(part, $"Point \"{point.Id}\" is fixed but has no sketch; a fixed point needs its place in sketch.");
+                faults.Add(part, Texts.Say("car.file-checks.point-is-fixed-but-has", point.Id));
             }
 
             if (point.Mirror is not { } mirror)
@@ -29,18 +30,15 @@ internal static class CarFileChecks
 
             if (mirror == point.Id)
             {
-                faults.Add(part, $"Point \"{point.Id}\" is its own mirror; leave mirror out for a point on the centre line.");
+                faults.Add(part, Texts.Say("car.file-checks.point-is-its-own-mirror", point.Id));
             }
             else if (!named.Contains(mirror))
             {
-                faults.Add(part, $"The mirror \"{mirror}\" is not among the points; {Known(named)}.");
+                faults.Add(part, Texts.Say("car.file-checks.the-mirror-is-not-among", mirror, Known(named)));
             }
             else if (byId.GetValueOrDefault(mirror)?.Value.Mirror is { } back && back != point.Id)
             {
-                faults.Add(
-                    part,
-                    $"Point \"{point.Id}\" mirrors \"{mirror}\", but \"{mirror}\" mirrors \"{back}\"; partners must name each other."
-                );
+                faults.Add(part, Texts.Say("car.file-checks.point-mirrors-but-mirrors-partners", point.Id, mirror, back));
             }
         }
     }
@@ -52,7 +50,7 @@ internal static class CarFileChecks
         {
             foreach (var missing in s_pointFields.Select(part.TextOf).OfType<string>().Where(p => !named.Contains(p)).Distinct())
             {
-                faults.Add(part, $"Reading \"{part.TextOf("id")}\" goes to \"{missing}\", which is not among the points; {Known(named)}.");
+                faults.Add(part, Texts.Say("car.file-checks.reading-goes-to-which-is", part.TextOf("id"), missing, Known(named)));
             }
         }
     }
@@ -64,10 +62,7 @@ internal static class CarFileChecks
         {
             if (reading.StartAt is { } start && ValueOf(reading) is { } value && start >= value)
             {
-                faults.Add(
-                    part,
-                    $"Reading \"{reading.Id}\" starts at {start.AsTyped} and shows {value.AsTyped}; the start must be less than what the tape shows."
-                );
+                faults.Add(part, Texts.Say("car.file-checks.reading-starts-at-and-shows", reading.Id, start.AsTyped, value.AsTyped));
             }
         }
     }
@@ -83,8 +78,8 @@ internal static class CarFileChecks
     private static string Known(IReadOnlySet<string> ids) =>
         ids.Count switch
         {
-            0 => "no point is defined yet",
-            <= 24 => $"known are {string.Join(", ", ids)}",
-            _ => $"{ids.Count} points are known, from {ids.First()} to {ids.Last()}",
+            0 => Texts.Say("car.file-checks.no-point-is-defined-yet"),
+            <= 24 => Texts.Say("car.file-checks.known-are", string.Join(", ", ids)),
+            _ => Texts.Say("car.file-checks.points-are-known-from-to", ids.Count, ids.First(), ids.Last()),
         };
 }

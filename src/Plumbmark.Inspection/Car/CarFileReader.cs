@@ -6,6 +6,7 @@ using Plumbmark.Inspection.Book;
 using Plumbmark.Inspection.Book.Json;
 using Plumbmark.Inspection.Car.Json;
 using Plumbmark.Inspection.Floor.Levelling;
+using Plumbmark.Inspection.Language;
 using Plumbmark.Inspection.Press;
 using Plumbmark.Inspection.Road.Json;
 
@@ -38,7 +39,7 @@ public static class CarFileReader
         var format = fields.Required("format");
         if (format is not null && format.Text != CarFile.Format)
         {
-            faults.Add(format, $"Found {format.Describe()}; \"{CarFile.Format}\" is needed here.");
+            faults.Add(format, Texts.Say("car.file-reader.found-is-needed-here", format.Describe(), CarFile.Format));
         }
 
         fields.RequiredWhole("version", CarFile.Version, CarFile.Version);
@@ -110,7 +111,7 @@ public static class CarFileReader
 
             if (part.TextOf("id") is { } id && !firstUse.TryAdd(id, part))
             {
-                faults.Add(part, $"The id \"{id}\" is already used on line {firstUse[id].Line}; every id must be used once.");
+                faults.Add(part, Texts.Say("car.file-reader.the-id-is-already-used", id, firstUse[id].Line));
             }
         }
 

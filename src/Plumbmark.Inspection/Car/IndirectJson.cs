@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car.Json;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Car;
 
@@ -100,7 +101,7 @@ internal static class IndirectJson
         var to = fields.RequiredText("to");
         if (from is not null && from == to)
         {
-            fields.Faults.Add(fields.Part, $"Both marks are \"{from}\"; two different ones are needed.");
+            fields.Faults.Add(fields.Part, Texts.Say("car.indirect-json.both-marks-are-two-different", from));
             return null;
         }
 
@@ -111,7 +112,7 @@ internal static class IndirectJson
     {
         if (way is not null)
         {
-            fields.Faults.Add(way, $"Found {way.Describe()}; one of midpoint, offset, edge, bar is needed here.");
+            fields.Faults.Add(way, Texts.Say("car.indirect-json.found-one-of-midpoint-offset", way.Describe()));
         }
 
         return null;

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car.Json;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Car;
 
@@ -74,8 +75,8 @@ internal static class PointJson
 
         if (part.Kind != JsonValueKind.Array || part.Items.Count != 3)
         {
-            var found = part.Kind == JsonValueKind.Array ? $"a list of {part.Items.Count}" : part.Describe();
-            fields.Faults.Add(part, $"Found {found}; a list of three is needed: forward, left, up, any of them null when unknown.");
+            var found = part.Kind == JsonValueKind.Array ? Texts.Say("car.point-json.a-list-of", part.Items.Count) : part.Describe();
+            fields.Faults.Add(part, Texts.Say("car.point-json.found-a-list-of-three", found));
             return null;
         }
 

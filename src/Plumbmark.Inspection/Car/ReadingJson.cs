@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car.Json;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Car;
 
@@ -37,10 +38,7 @@ internal static class ReadingJson
 
         if (startAt is not null && reading is not (null or Reading.Plan or Reading.Direct))
         {
-            fields.Faults.Add(
-                fields.Optional("startAt")!,
-                "A start graduation belongs to a tape reading (plan or direct); leave it out here."
-            );
+            fields.Faults.Add(fields.Optional("startAt")!, Texts.Say("car.reading-json.a-start-graduation-belongs-to"));
         }
 
         return reading is null || id.Length == 0
@@ -110,7 +108,7 @@ internal static class ReadingJson
         var value = fields.RequiredLength("value", bound);
         if (from is not null && from == to)
         {
-            fields.Faults.Add(fields.Part, $"Both ends are \"{from}\"; a reading goes from one point to another.");
+            fields.Faults.Add(fields.Part, Texts.Say("car.reading-json.both-ends-are-a-reading", from));
             return null;
         }
 
@@ -143,13 +141,13 @@ internal static class ReadingJson
         var dy = fields.OptionalLength("dy", LengthBound.Any);
         if (distance is null && (dx is null || dy is null))
         {
-            fields.Faults.Add(fields.Part, "A repeat drop needs either value (distance of the new mark from the first) or both dx and dy.");
+            fields.Faults.Add(fields.Part, Texts.Say("car.reading-json.a-repeat-drop-needs-either"));
             return null;
         }
 
         if (distance is not null && (dx is not null || dy is not null))
         {
-            fields.Faults.Add(fields.Part, "A repeat drop has either value or dx and dy, not both.");
+            fields.Faults.Add(fields.Part, Texts.Say("car.reading-json.a-repeat-drop-has-either"));
             return null;
         }
 
@@ -160,7 +158,7 @@ internal static class ReadingJson
     {
         if (kind is not null)
         {
-            fields.Faults.Add(kind, $"Found {kind.Describe()}; one of plan, direct, height, rise, offset, drop, indirect is needed here.");
+            fields.Faults.Add(kind, Texts.Say("car.reading-json.found-one-of-plan-direct", kind.Describe()));
         }
 
         return null;

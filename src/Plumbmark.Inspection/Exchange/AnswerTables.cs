@@ -1,4 +1,5 @@
 using Plumbmark.Inspection.Floor;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Exchange;
 
@@ -12,12 +13,12 @@ public static class AnswerTables
         [
             ("verdict", VerdictWord.For(answer.Overall.Verdict), answer.Overall.Headline),
             .. answer.Overall.Why.Select(w => ("why", (string?)null, w)),
-            .. answer.Overall.Floating.Select(f => ("not tied", (string?)null, f.Sentence)),
+            .. answer.Overall.Floating.Select(f => (Texts.Say("exchange.answer-tables.not-tied"), (string?)null, f.Sentence)),
             .. answer.Suspects.Select(s => ("doubted", s.Reading ?? s.Point, s.Sentence)),
             .. answer.Damage.Select(d => ("damage", (string?)d.Form, d.Sentence)),
-            .. answer.BlindSpots.Select(b => ("blind spot", b.Point ?? b.Form, b.Sentence)),
-            .. answer.Next.Select(n => ("measure next", (string?)n.Kind, n.Sentence)),
-            ("caution", null, "Compares measurements. Not a certificate of roadworthiness, structure or safety."),
+            .. answer.BlindSpots.Select(b => (Texts.Say("exchange.answer-tables.blind-spot"), b.Point ?? b.Form, b.Sentence)),
+            .. answer.Next.Select(n => (Texts.Say("exchange.answer-tables.measure-next"), (string?)n.Kind, n.Sentence)),
+            ("caution", null, Texts.Say("exchange.answer-tables.compares-measurements-not-a-certificate")),
         ];
         var cells = rows.Select(r => (IReadOnlyList<PlainCell>)[PlainCell.Of(r.About), PlainCell.Of(r.What), PlainCell.Of(r.Sentence)]);
         return new PlainTable("Answer", ["about", "what", "sentence"], [.. cells]);

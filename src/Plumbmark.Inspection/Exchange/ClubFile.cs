@@ -1,5 +1,6 @@
 using Plumbmark.Inspection.Bench;
 using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Exchange;
 
@@ -14,7 +15,7 @@ namespace Plumbmark.Inspection.Exchange;
 public static class ClubFile
 {
     /// <summary>What the car is called when its owner chooses no other name.</summary>
-    public const string UsualName = "A car for comparison";
+    public static string UsualName => Texts.Say("exchange.club-file.a-car-for-comparison");
 
     /// <summary>The car as it may be given away.</summary>
     /// <param name="car">The car.</param>
@@ -23,7 +24,7 @@ public static class ClubFile
     public static CarFile Of(CarFile car, string? name = null, bool keepsSerial = false)
     {
         var tools = car
-            .Tools.Select((t, i) => (t.Id, Anonymous: $"tool {i + 1}"))
+            .Tools.Select((t, i) => (t.Id, Anonymous: Texts.Say("exchange.club-file.tool", i + 1)))
             .ToDictionary(t => t.Id, t => t.Anonymous, StringComparer.Ordinal);
         // A tool that is not among the tools means usual accuracy, and so does none.
         string? ToolFor(string? id) => id is null ? null : tools.GetValueOrDefault(id);

@@ -1,5 +1,6 @@
 using System.Text;
 using Plumbmark.Inspection.Car.Json;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Exchange;
 
@@ -132,7 +133,7 @@ internal sealed class CsvScanner
             }
         }
 
-        _faults.Add(new Fault("", line, column, "A quotation mark opens here and none closes it; put one behind the text."));
+        _faults.Add(new Fault("", line, column, Texts.Say("exchange.csv-scanner.a-quotation-mark-opens-here")));
         return inside.ToString();
     }
 
@@ -146,15 +147,8 @@ internal sealed class CsvScanner
 
         if (!string.IsNullOrWhiteSpace(_text[start.._at]))
         {
-            var found = $"Found {_text[start.._at].Trim()} behind a closing quotation mark";
-            _faults.Add(
-                new Fault(
-                    "",
-                    _line,
-                    start - _lineStart + 1,
-                    $"{found}; a separator is needed there, and a quotation mark inside a text is written twice."
-                )
-            );
+            var found = Texts.Say("exchange.csv-scanner.found-behind-a-closing-quotation", _text[start.._at].Trim());
+            _faults.Add(new Fault("", _line, start - _lineStart + 1, Texts.Say("exchange.csv-scanner.a-separator-is-needed-there", found)));
         }
     }
 }

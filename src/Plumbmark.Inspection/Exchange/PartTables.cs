@@ -2,6 +2,7 @@ using System.Diagnostics;
 using Plumbmark.Inspection.Bench;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor;
+using Plumbmark.Inspection.Language;
 using Plumbmark.Inspection.Press;
 
 namespace Plumbmark.Inspection.Exchange;
@@ -15,16 +16,16 @@ public static class PartTables
         string[] heads =
         [
             "part",
-            "what to do",
+            Texts.Say("exchange.part-tables.what-to-do"),
             "dimension",
             "unit",
             "value",
             "u",
             "against",
             "reference",
-            "off by",
+            Texts.Say("exchange.part-tables.off-by"),
             "limit",
-            "whose limit",
+            Texts.Say("exchange.part-tables.whose-limit"),
             "verdict",
         ];
         return new PlainTable("Parts", heads, [.. answer.Parts.SelectMany(Rows)]);
@@ -92,7 +93,18 @@ public static class PartTables
     /// <summary>Every bite of every press job as it was written down, and the set that it left.</summary>
     public static PlainTable Bites(CarFile car)
     {
-        string[] heads = ["part", "bite", "travel", "gauge", "left over", "left over later", "set mm", "note", "withdrawn"];
+        string[] heads =
+        [
+            "part",
+            "bite",
+            "travel",
+            "gauge",
+            Texts.Say("exchange.part-tables.left-over"),
+            Texts.Say("exchange.part-tables.left-over-later"),
+            Texts.Say("exchange.part-tables.set-mm"),
+            "note",
+            "withdrawn",
+        ];
         var rows = car
             .Press.Select(PressReport.Of)
             .SelectMany(report =>

@@ -2,6 +2,7 @@ using System.Text;
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Car.Json;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Exchange;
 
@@ -46,7 +47,7 @@ public static class ReadingsCsv
         {
             if (faults.Count == 0)
             {
-                faults.Add(new Fault("", 1, 1, "The file is empty; a row of column heads and a row for each reading are needed."));
+                faults.Add(new Fault("", 1, 1, Texts.Say("exchange.readings-csv.the-file-is-empty-a")));
             }
 
             return new ReadingsCsvOutcome.Refused(faults.InOrder());
@@ -65,7 +66,7 @@ public static class ReadingsCsv
         }
         catch (DecoderFallbackException)
         {
-            faults.Add(new Fault("", 0, 0, "The file is not UTF-8 text; save it as \"CSV UTF-8\" and bring it in again."));
+            faults.Add(new Fault("", 0, 0, Texts.Say("exchange.readings-csv.the-file-is-not-utf")));
             return null;
         }
     }

@@ -3,6 +3,7 @@ using System.Text.Json;
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Car.Json;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Exchange;
 
@@ -53,21 +54,12 @@ internal sealed class ReadingsImport(
         bool Has(string field) => columns.Contains(field);
         if (!Has("value") && !Has("dx"))
         {
-            faults.Add(
-                new Fault("", 1, 1, $"No column holds the length that was read; call it \"value\". Found: {string.Join(", ", heads)}.")
-            );
+            faults.Add(new Fault("", 1, 1, Texts.Say("exchange.readings-import.no-column-holds-the-length", string.Join(", ", heads))));
         }
 
         if (!(Has("from") && Has("to")) && !Has("point"))
         {
-            faults.Add(
-                new Fault(
-                    "",
-                    1,
-                    1,
-                    $"No columns hold the ends; call them \"from\" and \"to\", or \"point\" for heights. Found: {string.Join(", ", heads)}."
-                )
-            );
+            faults.Add(new Fault("", 1, 1, Texts.Say("exchange.readings-import.no-columns-hold-the-ends", string.Join(", ", heads))));
         }
     }
 
@@ -81,7 +73,7 @@ internal sealed class ReadingsImport(
                     "",
                     line,
                     row[heads.Count].Column,
-                    $"The row has {row.Count} cells and the head {heads.Count}; put a text with a separator inside into quotation marks."
+                    Texts.Say("exchange.readings-import.the-row-has-cells-and", row.Count, heads.Count)
                 )
             );
             return;
@@ -90,6 +82,11 @@ internal sealed class ReadingsImport(
         var before = faults.Count;
         var (part, units) = PartOf(row, line);
         var reading = ReadingJson.Read(new Fields(part, faults, units));
+        if (reading is not null)
+        {
+            CarFileChecks.Readings([new Located<Reading>(reading, part)], faults);
+        }
+
         if (reading is not null && faults.Count == before)
         {
             Take(reading, part);
@@ -141,7 +138,7 @@ internal sealed class ReadingsImport(
         var unit = ColumnMatch.UnitOf(cell.Text);
         if (unit is null)
         {
-            faults.Add(new Fault("unit", cell.Line, cell.Column, $"Found the text \"{cell.Text}\"; in or mm is needed here."));
+            faults.Add(new Fault("unit", cell.Line, cell.Column, Texts.Say("exchange.readings-import.found-the-text-in-or", cell.Text)));
         }
 
         return unit;
@@ -162,7 +159,7 @@ internal sealed class ReadingsImport(
                     "id",
                     part.Line,
                     1,
-                    $"The id \"{reading.Id}\" is already used on line {_firstUse[reading.Id]}; every id must be used once."
+                    Texts.Say("exchange.readings-import.the-id-is-already-used", reading.Id, _firstUse[reading.Id])
                 )
             );
             return;
@@ -176,14 +173,7 @@ internal sealed class ReadingsImport(
             }
             else
             {
-                faults.Add(
-                    new Fault(
-                        "id",
-                        part.Line,
-                        1,
-                        $"The car has another reading \"{reading.Id}\"; a reading is never overwritten. Give this one another id."
-                    )
-                );
+                faults.Add(new Fault("id", part.Line, 1, Texts.Say("exchange.readings-import.the-car-has-another-reading", reading.Id)));
             }
 
             return;
@@ -198,7 +188,7 @@ internal sealed class ReadingsImport(
             }
             else
             {
-                faults.Add(new Fault("", part.Line, 1, $"Reading \"{reading.Id}\" goes to \"{point}\", which is not among the points."));
+                faults.Add(new Fault("", part.Line, 1, Texts.Say("exchange.readings-import.reading-goes-to-which-is", reading.Id, point)));
             }
         }
 

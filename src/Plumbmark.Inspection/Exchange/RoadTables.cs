@@ -1,4 +1,5 @@
 using Plumbmark.Inspection.Floor;
+using Plumbmark.Inspection.Language;
 using Plumbmark.Inspection.Road;
 
 namespace Plumbmark.Inspection.Exchange;
@@ -9,7 +10,17 @@ public static class RoadTables
     /// <summary>Every figure, as drawn and as found, with its verdict.</summary>
     public static PlainTable Figures(RoadAnswer answer)
     {
-        string[] heads = ["figure", "side", "unit", "as drawn", "as found", "u", "probability within", "verdict"];
+        string[] heads =
+        [
+            "figure",
+            "side",
+            "unit",
+            Texts.Say("exchange.road-tables.as-drawn"),
+            Texts.Say("exchange.road-tables.as-found"),
+            "u",
+            Texts.Say("exchange.road-tables.probability-within"),
+            "verdict",
+        ];
         var rows = answer.Figures.Select(f =>
         {
             var isAngle = RoadFigures.UnitOf(f.Kind) == FigureUnit.Angle;

@@ -1,5 +1,6 @@
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Floor;
 
@@ -15,16 +16,16 @@ public static class FrameSkeleton
     // Front to rear. "Needed" is the least number of pairs at which the station appears.
     private static readonly (int Needed, string Label, PointRole Role, decimal XInches, decimal HalfWidthInches)[] s_stations =
     [
-        (5, "Front horn", PointRole.Other, 112, 11),
-        (5, "Front wishbone, forward pivot", PointRole.Suspension, 92, 12),
-        (5, "Front wishbone, rearward pivot", PointRole.Suspension, 83, 12.5m),
-        (7, "Engine mount", PointRole.Engine, 74, 11),
-        (6, "Front outrigger", PointRole.Body, 62, 22),
-        (8, "Middle outrigger", PointRole.Body, 42, 22),
-        (5, "Rear spring, front eye", PointRole.Spring, 24, 17),
-        (9, "Axle bump stop", PointRole.Other, 4, 16),
-        (5, "Rear spring, rear eye", PointRole.Spring, -16, 17.5m),
-        (10, "Rear crossmember end", PointRole.Body, -24, 15),
+        (5, Texts.Say("floor.frame-skeleton.front-horn"), PointRole.Other, 112, 11),
+        (5, Texts.Say("floor.frame-skeleton.front-wishbone-forward-pivot"), PointRole.Suspension, 92, 12),
+        (5, Texts.Say("floor.frame-skeleton.front-wishbone-rearward-pivot"), PointRole.Suspension, 83, 12.5m),
+        (7, Texts.Say("floor.frame-skeleton.engine-mount"), PointRole.Engine, 74, 11),
+        (6, Texts.Say("floor.frame-skeleton.front-outrigger"), PointRole.Body, 62, 22),
+        (8, Texts.Say("floor.frame-skeleton.middle-outrigger"), PointRole.Body, 42, 22),
+        (5, Texts.Say("floor.frame-skeleton.rear-spring-front-eye"), PointRole.Spring, 24, 17),
+        (9, Texts.Say("floor.frame-skeleton.axle-bump-stop"), PointRole.Other, 4, 16),
+        (5, Texts.Say("floor.frame-skeleton.rear-spring-rear-eye"), PointRole.Spring, -16, 17.5m),
+        (10, Texts.Say("floor.frame-skeleton.rear-crossmember-end"), PointRole.Body, -24, 15),
     ];
 
     /// <summary>A ladder frame of 5 to 10 pairs, lettered from the front; I is left out, because it is read as 1.</summary>

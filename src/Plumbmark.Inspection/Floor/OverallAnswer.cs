@@ -1,3 +1,5 @@
+using Plumbmark.Inspection.Language;
+
 namespace Plumbmark.Inspection.Floor;
 
 /// <summary>The verdict on the frame as a whole.</summary>
@@ -8,6 +10,5 @@ namespace Plumbmark.Inspection.Floor;
 public sealed record OverallAnswer(Verdict Verdict, string Headline, IReadOnlyList<string> Why, IReadOnlyList<FloatingGroup> Floating)
 {
     /// <summary>The reason given where nothing but left against right has been compared; a sheet tells it among what is not known.</summary>
-    public const string AlikeOnBothSides =
-        "Left is compared with right: damage that both sides share alike would not show without the book's figures.";
+    public static string AlikeOnBothSides => Texts.Say("floor.overall-answer.left-is-compared-with-right");
 }

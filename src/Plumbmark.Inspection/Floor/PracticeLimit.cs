@@ -1,5 +1,6 @@
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Floor;
 
@@ -11,27 +12,19 @@ public sealed record PracticeLimit(string Name, Limits Limits)
     /// <summary>The limits to choose from, tightest first.</summary>
     public static IReadOnlyList<PracticeLimit> All { get; } =
     [
+        Of(Texts.Say("floor.practice-limit.pick-ups-as-wanted-1"), Inches(1, 16), Texts.Say("floor.practice-limit.wanted-side-to-side-at")),
         Of(
-            "pick-ups as wanted: 1/16 in",
-            Inches(1, 16),
-            "wanted side to side at suspension pick-ups, and what frame shops pull to; common practice, no source"
+            Texts.Say("floor.practice-limit.restorers-square-1-8-in"),
+            Inches(1, 8),
+            Texts.Say("floor.practice-limit.what-restorers-call-square-common")
         ),
-        Of("restorer's square: 1/8 in", Inches(1, 8), "what restorers call square; common practice, no source"),
         Of(
-            "army truck: 0.12 in",
+            Texts.Say("floor.practice-limit.army-truck-0-12-in"),
             Length.FromInches(0.12m),
-            "any frame dimension and points to the centre line of a truck; US Army TM 9-2320-289-34, p. 9-3"
+            Texts.Say("floor.practice-limit.any-frame-dimension-and-points")
         ),
-        Of(
-            "truck of 1967: 3/16 in",
-            Inches(3, 16),
-            "left and right to the centre line; from memory of a US truck maker's shop manual of 1967"
-        ),
-        Of(
-            "army bow limit: 1/4 in",
-            Inches(1, 4),
-            "bow points to the centre string, right against left; US Army TM 9-2320-387-24-2, (b)(7)"
-        ),
+        Of(Texts.Say("floor.practice-limit.truck-of-1967-3-16"), Inches(3, 16), Texts.Say("floor.practice-limit.left-and-right-to-the")),
+        Of(Texts.Say("floor.practice-limit.army-bow-limit-1-4"), Inches(1, 4), Texts.Say("floor.practice-limit.bow-points-to-the-centre")),
     ];
 
     /// <summary>What is taken when the trade's limit is asked for and none is chosen: what restorers call square.</summary>

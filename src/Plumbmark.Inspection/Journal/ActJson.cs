@@ -6,6 +6,7 @@ using Plumbmark.Inspection.Book.Json;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Car.Json;
 using Plumbmark.Inspection.Floor.Levelling;
+using Plumbmark.Inspection.Language;
 using Plumbmark.Inspection.Press;
 using Plumbmark.Inspection.Road.Json;
 
@@ -47,7 +48,7 @@ public static class ActJson
         var act = ReadBody(word?.Text, fields, units);
         if (act is null && word is not null && faults.Count == before)
         {
-            faults.Add(word, $"Found {word.Describe()}; this act is not known to this version.");
+            faults.Add(word, Texts.Say("journal.act-json.found-this-act-is-not", word.Describe()));
         }
 
         return faults.Count == before ? act : null;

@@ -2,6 +2,7 @@ using System.Text.Json;
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Car.Json;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Press;
 
@@ -17,7 +18,7 @@ internal static class BiteJson
         var (left, set) = (fields.OptionalLength("left", LengthBound.Any), fields.OptionalLength("set", LengthBound.Any));
         if (left is null == set is null)
         {
-            fields.Faults.Add(fields.Part, "A bite needs what was left or what set, one of the two.");
+            fields.Faults.Add(fields.Part, Texts.Say("press.bite-json.a-bite-needs-what-was"));
         }
 
         var later = fields.OptionalLength("leftLater", LengthBound.Any);
@@ -84,7 +85,10 @@ internal static class BiteJson
             return sign;
         }
 
-        faults.Add(part, $"Found {part.Describe()}; one of {string.Join(", ", PressWordLists.Signs.Keys)} is needed here.");
+        faults.Add(
+            part,
+            Texts.Say("press.bite-json.found-one-of-is-needed", part.Describe(), string.Join(", ", PressWordLists.Signs.Keys))
+        );
         return null;
     }
 }

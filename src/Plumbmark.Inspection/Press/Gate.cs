@@ -1,4 +1,5 @@
 using Plumbmark.Inspection.Bench;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Press;
 
@@ -19,13 +20,13 @@ public static class Gate
 
     private static readonly (Func<PartHistory, Answer?> Ask, RefusalReason Reason, string Topic, string Question)[] s_history =
     [
-        (h => h.Cracked, RefusalReason.Cracked, "cracked", "Is there a crack anywhere, with the metal bare?"),
-        (h => h.Kinked, RefusalReason.Kinked, "kinked", "Is it creased, kinked or dented at the bend?"),
-        (h => h.Torn, RefusalReason.Torn, "torn", "Is an edge or a hole torn?"),
-        (h => h.Corroded, RefusalReason.Corroded, "corroded", "Is it rusted thin, pitted or flaking?"),
-        (h => h.Welded, RefusalReason.Welded, "welded", "Has it been welded since it left its maker?"),
-        (h => h.Heated, RefusalReason.Heated, "heated", "Has it been heated: blue or scaled metal, or is it known?"),
-        (h => h.PressedBefore, RefusalReason.BentTwice, "pressedBefore", "Has it been bent back before?"),
+        (h => h.Cracked, RefusalReason.Cracked, "cracked", Texts.Say("press.gate.is-there-a-crack-anywhere")),
+        (h => h.Kinked, RefusalReason.Kinked, "kinked", Texts.Say("press.gate.is-it-creased-kinked-or")),
+        (h => h.Torn, RefusalReason.Torn, "torn", Texts.Say("press.gate.is-an-edge-or-a")),
+        (h => h.Corroded, RefusalReason.Corroded, "corroded", Texts.Say("press.gate.is-it-rusted-thin-pitted")),
+        (h => h.Welded, RefusalReason.Welded, "welded", Texts.Say("press.gate.has-it-been-welded-since")),
+        (h => h.Heated, RefusalReason.Heated, "heated", Texts.Say("press.gate.has-it-been-heated-blue")),
+        (h => h.PressedBefore, RefusalReason.BentTwice, "pressedBefore", Texts.Say("press.gate.has-it-been-bent-back")),
     ];
 
     /// <summary>What the part itself says: its kind, make, metal, history and crack tests. Measurements are judged by <see cref="PressPlan"/>.</summary>
@@ -91,17 +92,17 @@ public static class Gate
         var part = job.Part;
         if (part.Kind is null)
         {
-            yield return new("kind", "What part is it?");
+            yield return new("kind", Texts.Say("press.gate.what-part-is-it"));
         }
 
         if (part.Make is null)
         {
-            yield return new("make", "How was it made: pressed, fabricated, bar, tube, forged or cast?");
+            yield return new("make", Texts.Say("press.gate.how-was-it-made-pressed"));
         }
 
         if (part.Material is null)
         {
-            yield return new("material", "What metal is it? A magnet, the casting line or forging flash and the spark tell much.");
+            yield return new("material", Texts.Say("press.gate.what-metal-is-it-a"));
         }
 
         foreach (var (ask, _, topic, question) in s_history)

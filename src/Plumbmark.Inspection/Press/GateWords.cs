@@ -1,20 +1,22 @@
+using Plumbmark.Inspection.Language;
+
 namespace Plumbmark.Inspection.Press;
 
 /// <summary>Every sentence with which the press refuses or warns, in one place.</summary>
 public static class GateWords
 {
-    private const string Replace = "Replace it.";
-    private const string Competent = "Show it to a competent person, or replace it.";
+    private static string Replace => Texts.Say("press.gate.replace-it");
+    private static string Competent => Texts.Say("press.gate.show-it-to-a-competent");
 
     /// <summary>What stands beside every press job, always.</summary>
     public static IReadOnlyList<string> Cautions { get; } =
     [
-        "Many makers forbid straightening. The maker's word, a competent person and the rules where you live come before anything shown here.",
-        "No heat, ever: no torch, no oven, no warming, before, during or after.",
-        "Test bare metal for cracks before the first bite and after the last. Nothing found is not proof that nothing is there.",
-        "Fit the guard, clamp the blocks, wear a face shield, keep fingers away and stand aside: an uneven block is what gets thrown.",
-        "Soft saddles, no brittle blocks, no loose stacked spacers; never load an eye, a thread or a seat. Let the load off slowly.",
-        "What is shown compares readings. It never says that a part is sound, safe or fit for the road.",
+        Texts.Say("press.gate.many-makers-forbid-straightening-the"),
+        Texts.Say("press.gate.no-heat-ever-no-torch"),
+        Texts.Say("press.gate.test-bare-metal-for-cracks"),
+        Texts.Say("press.gate.fit-the-guard-clamp-the"),
+        Texts.Say("press.gate.soft-saddles-no-brittle-blocks"),
+        Texts.Say("press.gate.what-is-shown-compares-readings"),
     ];
 
     /// <summary>The sentences of a reason.</summary>
@@ -23,137 +25,148 @@ public static class GateWords
         {
             RefusalReason.SteeringLever => Never(
                 reason,
-                "This is a steering lever.",
-                "It steers the car and may break without warning once it has been bent."
+                Texts.Say("press.gate.this-is-a-steering-lever"),
+                Texts.Say("press.gate.it-steers-the-car-and")
             ),
             RefusalReason.TieRod => Never(
                 reason,
-                "This is a track rod or another tie rod.",
-                "Bending it back damages it further; maintenance manuals forbid it and ask for a new one."
+                Texts.Say("press.gate.this-is-a-track-rod"),
+                Texts.Say("press.gate.bending-it-back-damages-it")
             ),
             RefusalReason.Upright => Never(
                 reason,
-                "This is an upright.",
-                "It carries the wheel, and its threads and bores start cracks that nobody sees."
+                Texts.Say("press.gate.this-is-an-upright"),
+                Texts.Say("press.gate.it-carries-the-wheel-and")
             ),
             RefusalReason.StubAxle => Never(
                 reason,
-                "This is a stub axle.",
-                "It carries the wheel and breaks by fatigue where it was bent."
+                Texts.Say("press.gate.this-is-a-stub-axle"),
+                Texts.Say("press.gate.it-carries-the-wheel-and-breaks-by-fatigue-where")
             ),
-            RefusalReason.BallJoint => Never(reason, "This is a ball joint.", "Its pin is hardened, and there is no second one behind it."),
+            RefusalReason.BallJoint => Never(
+                reason,
+                Texts.Say("press.gate.this-is-a-ball-joint"),
+                Texts.Say("press.gate.its-pin-is-hardened-and")
+            ),
             RefusalReason.FulcrumPin => Never(
                 reason,
-                "This is a fulcrum or king pin.",
-                "It is hardened and ground, and its thread starts cracks."
+                Texts.Say("press.gate.this-is-a-fulcrum-or"),
+                Texts.Say("press.gate.it-is-hardened-and-ground")
             ),
-            RefusalReason.Spring => Never(reason, "This is a spring.", "It is hardened and holds energy; pressing it can throw it."),
+            RefusalReason.Spring => Never(
+                reason,
+                Texts.Say("press.gate.this-is-a-spring"),
+                Texts.Say("press.gate.it-is-hardened-and-holds")
+            ),
             RefusalReason.SuspensionCrossmember => new(
                 reason,
-                "This crossmember carries the suspension.",
-                "Period workshop manuals ask for a new one when it is distorted: its pick-ups cannot be brought back in a press.",
-                "Renew it, or take it to a shop with a fixture for this frame."
+                Texts.Say("press.gate.this-crossmember-carries-the-suspension"),
+                Texts.Say("press.gate.period-workshop-manuals-ask-for"),
+                Texts.Say("press.gate.renew-it-or-take-it")
             ),
             RefusalReason.Casting => new(
                 reason,
-                "This is a casting.",
-                "Cast metal bends little and then breaks, often inside first.",
+                Texts.Say("press.gate.this-is-a-casting"),
+                Texts.Say("press.gate.cast-metal-bends-little-and"),
                 Replace
             ),
             RefusalReason.LightAlloy => new(
                 reason,
-                "This is aluminium or another light alloy.",
-                "It cracks when it is bent cold.",
+                Texts.Say("press.gate.this-is-aluminium-or-another"),
+                Texts.Say("press.gate.it-cracks-when-it-is"),
                 Replace
             ),
             RefusalReason.AlloySteel => new(
                 reason,
-                "This is hardened alloy steel.",
-                "It springs back far, hides cracks, and loses its strength where it is bent.",
+                Texts.Say("press.gate.this-is-hardened-alloy-steel"),
+                Texts.Say("press.gate.it-springs-back-far-hides"),
                 Competent
             ),
             RefusalReason.ForgedArm => new(
                 reason,
-                "This is a forged arm.",
-                "A forging springs back strongly and can hide a crack that dye does not show.",
+                Texts.Say("press.gate.this-is-a-forged-arm"),
+                Texts.Say("press.gate.a-forging-springs-back-strongly"),
                 Competent
             ),
             RefusalReason.UnknownMaterial => new(
                 reason,
-                "Nobody knows what metal this is.",
-                "Without knowing it no load, no spring-back and no limit can be given.",
-                "Find out first (magnet, casting line, spark, a test house), or replace it."
+                Texts.Say("press.gate.nobody-knows-what-metal-this"),
+                Texts.Say("press.gate.without-knowing-it-no-load"),
+                Texts.Say("press.gate.find-out-first-magnet-casting")
             ),
             RefusalReason.Cracked => new(
                 reason,
-                "There is a crack.",
-                "Bending opens it, and nothing closes it again.",
-                "Scrap it, and mark it so that nobody uses it."
+                Texts.Say("press.gate.there-is-a-crack"),
+                Texts.Say("press.gate.bending-opens-it-and-nothing"),
+                Texts.Say("press.gate.scrap-it-and-mark-it")
             ),
             RefusalReason.Kinked => new(
                 reason,
-                "It is kinked or creased.",
-                "The metal of a kink is spent; bending back cracks it.",
+                Texts.Say("press.gate.it-is-kinked-or-creased"),
+                Texts.Say("press.gate.the-metal-of-a-kink"),
                 Replace
             ),
-            RefusalReason.Torn => new(reason, "It is torn.", "A tear runs on under load.", Replace),
+            RefusalReason.Torn => new(reason, Texts.Say("press.gate.it-is-torn"), Texts.Say("press.gate.a-tear-runs-on-under"), Replace),
             RefusalReason.Corroded => new(
                 reason,
-                "It is rusted thin or pitted.",
-                "What is left is weaker than it looks, and pits start cracks.",
+                Texts.Say("press.gate.it-is-rusted-thin-or"),
+                Texts.Say("press.gate.what-is-left-is-weaker"),
                 Replace
             ),
             RefusalReason.Welded => new(
                 reason,
-                "It has been welded since it left its maker.",
-                "The metal beside a weld is not what it was, and the weld may hide an earlier break.",
+                Texts.Say("press.gate.it-has-been-welded-since"),
+                Texts.Say("press.gate.the-metal-beside-a-weld"),
                 Competent
             ),
-            RefusalReason.Heated => new(reason, "It has been heated.", "Heat has changed the metal in a way that cannot be seen.", Replace),
+            RefusalReason.Heated => new(
+                reason,
+                Texts.Say("press.gate.it-has-been-heated"),
+                Texts.Say("press.gate.heat-has-changed-the-metal"),
+                Replace
+            ),
             RefusalReason.BentTwice => new(
                 reason,
-                "It has been bent back before.",
-                "Each time uses up what the metal can take; repeated bending ends in a crack.",
+                Texts.Say("press.gate.it-has-been-bent-back"),
+                Texts.Say("press.gate.each-time-uses-up-what"),
                 Replace
             ),
             RefusalReason.Twisted => new(
                 reason,
-                "It is twisted as well as bent.",
-                "A press pushes in one plane and does not take out a twist.",
+                Texts.Say("press.gate.it-is-twisted-as-well"),
+                Texts.Say("press.gate.a-press-pushes-in-one"),
                 Competent
             ),
             RefusalReason.TwoPlanes => new(
                 reason,
-                "It is bent in two planes.",
-                "Each plane would be a bend of its own; army frame repair bulletins ask for a new part then.",
+                Texts.Say("press.gate.it-is-bent-in-two"),
+                Texts.Say("press.gate.each-plane-would-be-a"),
                 Replace
             ),
             RefusalReason.BentTooFar => new(
                 reason,
-                "The arm is bent by more than 5 degrees or 1/2 in.",
-                "That far practice stops (from memory, no printed source).",
-                "Replace it, or ask an engineer."
+                Texts.Say("press.gate.the-arm-is-bent-by"),
+                Texts.Say("press.gate.that-far-practice-stops-from"),
+                Texts.Say("press.gate.replace-it-or-ask-an")
             ),
             RefusalReason.StrainOverLimit => new(
                 reason,
-                "Bending it back strains the outermost metal more than the limit chosen.",
-                "The accident has used up about as much before; beyond the limit the metal may crack, at once or later.",
+                Texts.Say("press.gate.bending-it-back-strains-the"),
+                Texts.Say("press.gate.the-accident-has-used-up"),
                 Replace
             ),
             RefusalReason.BucklesFirst => new(
                 reason,
-                "A wall of this section buckles before the part yields.",
-                "The press would crush it instead of straightening it.",
-                "Fill or pack the section closely and let a competent person judge it, or replace it."
+                Texts.Say("press.gate.a-wall-of-this-section"),
+                Texts.Say("press.gate.the-press-would-crush-it"),
+                Texts.Say("press.gate.fill-or-pack-the-section")
             ),
             _ => throw new System.Diagnostics.UnreachableException(),
         };
 
     /// <summary>The question for the crack test before the first bite.</summary>
     public static string TestFirst(PressPart part) =>
-        part.Make == PartMake.Forged
-            ? "Test it for cracks with magnetic particles on bare metal: on a forging dye is not enough."
-            : "Test it for cracks on bare metal, with dye or magnetic particles. Magnetic particles find more in steel.";
+        part.Make == PartMake.Forged ? Texts.Say("press.gate.test-it-for-cracks-with") : Texts.Say("press.gate.test-it-for-cracks-on");
 
     private static Refusal Never(RefusalReason reason, string what, string why) => new(reason, what, why, Replace);
 }

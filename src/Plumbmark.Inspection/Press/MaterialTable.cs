@@ -1,4 +1,5 @@
 using Plumbmark.Engine.Bending;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Press;
 
@@ -9,34 +10,68 @@ public static class MaterialTable
     /// <summary>Young's modulus of every steel here, Pa: 200 to 210 GPa in handbooks (from memory); the spread is part of the planner's doubt.</summary>
     public const double ElasticModulusPascals = 205e9;
 
-    private const string Above = "upper end own choice, 1.45 times the least";
+    private static string Above => Texts.Say("press.material-table.upper-end-own-choice-1");
     private const double Megapascal = 1e6;
 
     /// <summary>Every metal, in the order offered.</summary>
     public static IReadOnlyList<MaterialEntry> All { get; } =
     [
-        Steel(Material.MildSheet, "pressed mild steel sheet", 140, 280, "EN 10130 DC01: at most 280 MPa; lower end 140 MPa from memory"),
+        Steel(
+            Material.MildSheet,
+            Texts.Say("press.material-table.pressed-mild-steel-sheet"),
+            140,
+            280,
+            Texts.Say("press.material-table.en-10130-dc01-at-most")
+        ),
         Steel(
             Material.MildBar,
-            "mild steel bar (070M20, En 3)",
+            Texts.Say("press.material-table.mild-steel-bar-070m20-en"),
             215,
             350,
-            "070M20: about 215 MPa at least, from memory; upper end own choice"
+            Texts.Say("press.material-table.070m20-about-215-mpa-at")
         ),
-        Steel(Material.S235, "structural steel S235", 235, 340, $"EN 10025-2 table 7, up to 16 mm: at least 235 MPa; {Above}"),
-        Steel(Material.S275, "structural steel S275", 275, 400, $"EN 10025-2 table 7, up to 16 mm: at least 275 MPa; {Above}"),
-        Steel(Material.S355, "structural steel S355", 355, 515, $"EN 10025-2 table 7, up to 16 mm: at least 355 MPa; {Above}"),
+        Steel(
+            Material.S235,
+            Texts.Say("press.material-table.structural-steel-s235"),
+            235,
+            340,
+            Texts.Say("press.material-table.en-10025-2-table-7", Above)
+        ),
+        Steel(
+            Material.S275,
+            Texts.Say("press.material-table.structural-steel-s275"),
+            275,
+            400,
+            Texts.Say("press.material-table.en-10025-2-table-7-up-to-16-mm", Above)
+        ),
+        Steel(
+            Material.S355,
+            Texts.Say("press.material-table.structural-steel-s355"),
+            355,
+            515,
+            Texts.Say("press.material-table.en-10025-2-table-7-2", Above)
+        ),
         Steel(
             Material.MediumCarbon,
-            "medium-carbon steel (080M40, En 8), normalised",
+            Texts.Say("press.material-table.medium-carbon-steel-080m40-en"),
             280,
             420,
-            "BS 970 080M40 normalised, up to 150 mm: at least 280 MPa; upper end own choice, 1.5 times the least"
+            Texts.Say("press.material-table.bs-970-080m40-normalised-up")
         ),
-        new(Material.AlloySteel, "alloy steel, hardened", null, "not planned here"),
-        new(Material.CastIron, "cast iron", null, "not planned here"),
-        new(Material.LightAlloy, "aluminium or other light alloy", null, "not planned here"),
-        new(Material.Unknown, "not known", null, "not known"),
+        new(
+            Material.AlloySteel,
+            Texts.Say("press.material-table.alloy-steel-hardened"),
+            null,
+            Texts.Say("press.material-table.not-planned-here")
+        ),
+        new(Material.CastIron, Texts.Say("press.material-table.cast-iron"), null, Texts.Say("press.material-table.not-planned-here")),
+        new(
+            Material.LightAlloy,
+            Texts.Say("press.material-table.aluminium-or-other-light-alloy"),
+            null,
+            Texts.Say("press.material-table.not-planned-here")
+        ),
+        new(Material.Unknown, Texts.Say("press.material-table.not-known"), null, Texts.Say("press.material-table.not-known")),
     ];
 
     /// <summary>The entry of a metal.</summary>

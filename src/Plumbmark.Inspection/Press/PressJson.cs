@@ -2,6 +2,7 @@ using System.Text.Json;
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Car.Json;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Press;
 
@@ -23,10 +24,10 @@ internal static class PressJson
         var note = fields.OptionalText("note");
         fields.RefuseOthers();
         RefuseTwice(fields, bites.Select(b => b.Id), "bite");
-        RefuseTwice(fields, tests.Select(t => t.Id), "crack test");
+        RefuseTwice(fields, tests.Select(t => t.Id), Texts.Say("press.json.crack-test"));
         foreach (var unknown in tests.Select(t => t.AfterBite).OfType<string>().Where(b => bites.All(x => x.Id != b)).Distinct())
         {
-            fields.Faults.Add(fields.Part, $"A crack test was made after bite \"{unknown}\", which is not among the bites.");
+            fields.Faults.Add(fields.Part, Texts.Say("press.json.a-crack-test-was-made", unknown));
         }
 
         return id is null || part is null
@@ -140,7 +141,7 @@ internal static class PressJson
     {
         foreach (var twice in ids.GroupBy(i => i, StringComparer.Ordinal).Where(g => g.Count() > 1))
         {
-            fields.Faults.Add(fields.Part, $"The id \"{twice.Key}\" names more than one {what}; every id must be used once.");
+            fields.Faults.Add(fields.Part, Texts.Say("press.json.the-id-names-more-than", twice.Key, what));
         }
     }
 }

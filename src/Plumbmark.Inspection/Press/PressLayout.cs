@@ -1,4 +1,5 @@
 using Plumbmark.Engine.Bending;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Press;
 
@@ -42,7 +43,7 @@ public sealed record PressLayout(
 
         if (findings.Bend is not { } bend)
         {
-            missing.Add("Measure gaps along the part (five places or more), or enter how far the blocks are from the ram.");
+            missing.Add(Texts.Say("press.layout.measure-gaps-along-the-part"));
             return null;
         }
 
@@ -55,9 +56,7 @@ public sealed record PressLayout(
         );
         if (Math.Min(leftArm, rightArm) < FewestDepthsPerArm * section.DepthMetres)
         {
-            missing.Add(
-                "The bend lies too near an end for two blocks beside it; clamp the part to a longer bar, or ask a shop with a fixture."
-            );
+            missing.Add(Texts.Say("press.layout.the-bend-lies-too-near"));
             return null;
         }
 
@@ -88,13 +87,10 @@ public sealed record PressLayout(
 
         return job.Section!.Shape switch
         {
-            SectionShape.Tube =>
-                "Saddles of hardwood or aluminium bored to the tube's diameter, under the ram and on both blocks; fill the tube with a close-fitting bar if one goes in.",
-            SectionShape.Box or SectionShape.Hat =>
-                "A wide soft saddle under the ram that reaches over both side walls, and a close-fitting filler inside if one goes in.",
-            SectionShape.ChannelLegsAtRam =>
-                "A close-fitting packer between the legs, standing a little proud of them, so that the ram presses on it and not on the legs.",
-            _ => "A close-fitting packer inside, from flange to flange, under the ram and at both blocks.",
+            SectionShape.Tube => Texts.Say("press.layout.saddles-of-hardwood-or-aluminium"),
+            SectionShape.Box or SectionShape.Hat => Texts.Say("press.layout.a-wide-soft-saddle-under"),
+            SectionShape.ChannelLegsAtRam => Texts.Say("press.layout.a-close-fitting-packer-between"),
+            _ => Texts.Say("press.layout.a-close-fitting-packer-inside"),
         };
     }
 }

@@ -1,4 +1,5 @@
 using Plumbmark.Engine.Bending;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Press;
 
@@ -97,12 +98,12 @@ public sealed class PressPlan
         var missing = new List<string>();
         if (job.Section is null)
         {
-            missing.Add("Measure the section where it is bent.");
+            missing.Add(Texts.Say("press.plan.measure-the-section-where-it"));
         }
 
         if (job.Part.Material is not { } material || MaterialTable.Of(material).Yield is null)
         {
-            missing.Add("Choose the metal.");
+            missing.Add(Texts.Say("press.plan.choose-the-metal"));
         }
 
         var findings = PressFindings.Of(job);
@@ -178,7 +179,7 @@ public sealed class PressPlan
             return (height, height * bend.AngleUncertaintyRadians / Math.Abs(bend.AngleRadians));
         }
 
-        missing.Add("Measure how far the part is out, and measure it twice.");
+        missing.Add(Texts.Say("press.plan.measure-how-far-the-part"));
         return null;
     }
 

@@ -1,5 +1,6 @@
 using Plumbmark.Engine.Bending;
 using Plumbmark.Engine.Lengths;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Press;
 
@@ -39,7 +40,7 @@ public sealed record PressSection(
             ["wall"] = Wall,
             ["foot"] = Foot,
         };
-        var faults = Needs(Shape).Where(n => given[n] is null).Select(n => $"This section needs its {n}.").ToList();
+        var faults = Needs(Shape).Where(n => given[n] is null).Select(n => Texts.Say("press.section.this-section-needs-its", n)).ToList();
         if (faults.Count > 0)
         {
             return faults;
@@ -52,7 +53,7 @@ public sealed record PressSection(
         }
         catch (ArgumentOutOfRangeException)
         {
-            return ["The walls are thicker than the section leaves room for; check its sizes."];
+            return [Texts.Say("press.section.the-walls-are-thicker-than")];
         }
     }
 

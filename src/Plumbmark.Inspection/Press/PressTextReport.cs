@@ -1,6 +1,7 @@
 using System.Text;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Press;
 
@@ -11,15 +12,19 @@ public static class PressTextReport
     public static string Of(CarFile car, IReadOnlyList<PressReport> reports)
     {
         var words = new PressWords(car.Units);
-        var text = new StringBuilder(reports.Count == 0 ? "No part is in the press.\n" : "");
+        var text = new StringBuilder(reports.Count == 0 ? Texts.Say("press.text-report.no-part-is-in-the") : "");
         foreach (var report in reports)
         {
             text.Append($"{report.Job.Part.Name}\n  {words.Headline(report.State)}\n");
             Lines(text, null, words.Sentences(report));
-            Lines(text, "Where it is bent", [.. report.Findings.Lines.Select(words.Line), .. words.More(report.Findings)]);
+            Lines(
+                text,
+                Texts.Say("press.text-report.where-it-is-bent"),
+                [.. report.Findings.Lines.Select(words.Line), .. words.More(report.Findings)]
+            );
             if (report.Plan is { } plan && report.State is not PressState.Refused)
             {
-                Lines(text, "Set it up", words.SetUp(plan.Layout));
+                Lines(text, Texts.Say("press.text-report.set-it-up"), words.SetUp(plan.Layout));
                 Lines(text, "Expect", words.Expect(plan));
             }
 
@@ -47,7 +52,12 @@ public static class PressTextReport
             Lines(text, null, [.. bite.Stops.Select(PressWords.Stop)]);
         }
 
-        text.Append($"    Straight: {(log.Straightness is { } verdict ? VerdictWord.For(verdict) : "no limit known")}\n");
+        text.Append(
+            Texts.Say(
+                "press.text-report.straight",
+                log.Straightness is { } verdict ? VerdictWord.For(verdict) : Texts.Say("press.text-report.no-limit-known")
+            )
+        );
     }
 
     private static void Lines(StringBuilder text, string? heading, IReadOnlyList<string> lines)

@@ -1,5 +1,6 @@
 using Plumbmark.Engine.Bending;
 using Plumbmark.Engine.Lengths;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Press;
 
@@ -34,19 +35,18 @@ public sealed class PressWords
     public static string Load(double newtons) =>
         newtons switch
         {
-            >= 9_950 => $"{newtons / 1000:F0} kN",
-            >= 995 => $"{newtons / 1000:F1} kN",
+            >= 9_950 => Texts.Say("press.kn", Texts.Number(newtons / 1000, "F0")),
+            >= 995 => Texts.Say("press.kn", Texts.Number(newtons / 1000, "F1")),
             _ => $"{Math.Round(newtons / 10) * 10:F0} N",
         };
 
     /// <summary>What one line says.</summary>
     public string Line(LineFinding line) =>
         line.Finding.Match(
-            few => $"{line.Line.Name}: {few.Readings} places are too few; measure at {few.Needed} or more.",
-            straight =>
-                $"{line.Line.Name}: straight. A kink below {Degrees(straight.SmallestAngleRadians)} would not show in these readings.",
-            kink => $"{line.Line.Name}: {Kink(kink.Bend)}{Sure(kink.Odds, "a sweep")}{Misfit(kink.Misfit)}",
-            sweep => $"{line.Line.Name}: {Sweep(sweep.Bend)}{Sure(sweep.Odds, "a kink")}{Misfit(sweep.Misfit)}"
+            few => Texts.Say("press.places-are-too-few-measure", line.Line.Name, few.Readings, few.Needed),
+            straight => Texts.Say("press.straight-a-kink-below-would", line.Line.Name, Degrees(straight.SmallestAngleRadians)),
+            kink => $"{line.Line.Name}: {Kink(kink.Bend)}{Sure(kink.Odds, Texts.Say("press.a-sweep"))}{Misfit(kink.Misfit)}",
+            sweep => $"{line.Line.Name}: {Sweep(sweep.Bend)}{Sure(sweep.Odds, Texts.Say("press.a-kink"))}{Misfit(sweep.Misfit)}"
         );
 
     /// <summary>Everything else that the readings say: second plane, flanges, twist.</summary>
@@ -55,22 +55,20 @@ public sealed class PressWords
         var said = new List<string>();
         if (findings.LinesDisagree)
         {
-            said.Add(
-                "Two lines of the same plane turn by different amounts: one flange is bent by itself, or the part is twisted. Look before you press."
-            );
+            said.Add(Texts.Say("press.two-lines-of-the-same"));
         }
 
         if (findings.SideBend is { } side)
         {
-            said.Add($"There is a bend across the ram as well: {Degrees(side.AngleRadians)} at {Text(side.CentreMetres)}.");
+            said.Add(Texts.Say("press.there-is-a-bend-across", Degrees(side.AngleRadians), Text(side.CentreMetres)));
         }
 
         if (findings.Twist is { } twist)
         {
             said.Add(
                 twist.IsSeen
-                    ? $"It is twisted by {Degrees(twist.AngleRadians)} from end to end. A press will not cure that."
-                    : $"No twist shows; one below {Degrees(2 * twist.UncertaintyRadians)} would not."
+                    ? Texts.Say("press.it-is-twisted-by-from", Degrees(twist.AngleRadians))
+                    : Texts.Say("press.no-twist-shows-one-below", Degrees(2 * twist.UncertaintyRadians))
             );
         }
 
@@ -82,12 +80,12 @@ public sealed class PressWords
     {
         var said = new List<string>
         {
-            $"Blocks {Text(layout.SpanMetres)} apart: {Text(layout.LeftArmMetres)} left of the ram, {Text(layout.RightArmMetres)} right of it.",
+            Texts.Say("press.blocks-apart-left-of-the", Text(layout.SpanMetres), Text(layout.LeftArmMetres), Text(layout.RightArmMetres)),
         };
         if (layout.RamMetres is { } ram)
         {
             said.Add(
-                $"Ram at {Text(ram)} on the crown, blocks at {Text(ram - layout.LeftArmMetres)} and {Text(ram + layout.RightArmMetres)}, all from the end you measured from."
+                Texts.Say("press.ram-at-on-the-crown", Text(ram), Text(ram - layout.LeftArmMetres), Text(ram + layout.RightArmMetres))
             );
         }
 
@@ -95,14 +93,12 @@ public sealed class PressWords
         {
             var (side, rise) =
                 layout.RightBlockHigherMetres > 0 ? ("right", layout.RightBlockHigherMetres) : ("left", -layout.RightBlockHigherMetres);
-            said.Add($"Pack the {side} block {Text(rise)} higher, so that both legs slope alike and the load is square.");
+            said.Add(Texts.Say("press.pack-the-block-higher-so", side, Text(rise)));
         }
 
         if (layout.MoreRamStations.Count > 0)
         {
-            said.Add(
-                $"It is a sweep: bite at the crown first, then in turn at {string.Join(" and ", layout.MoreRamStations.Select(Text))}, a little each time."
-            );
+            said.Add(Texts.Say("press.it-is-a-sweep-bite", string.Join(" and ", layout.MoreRamStations.Select(Text))));
         }
 
         if (layout.Packer is { } packer)
@@ -110,26 +106,47 @@ public sealed class PressWords
             said.Add(packer);
         }
 
-        said.Add("Crown up under the ram, soft saddles, blocks clamped.");
+        said.Add(Texts.Say("press.crown-up-under-the-ram"));
         return said;
     }
 
     /// <summary>What to expect of load, travel and strain.</summary>
     public IReadOnlyList<string> Expect(PressPlan plan)
     {
-        var megapascals = $"{plan.Metal.Yield!.LowPascals / 1e6:F0} to {plan.Metal.Yield.HighPascals / 1e6:F0} MPa";
+        var megapascals = Texts.Say(
+            "press.to-mpa",
+            Texts.Number(plan.Metal.Yield!.LowPascals / 1e6, "F0"),
+            Texts.Number(plan.Metal.Yield.HighPascals / 1e6, "F0")
+        );
         var said = new List<string>
         {
-            $"{char.ToUpperInvariant(plan.Metal.Name[0])}{plan.Metal.Name[1..]} yields somewhere from {megapascals} ({plan.Metal.Source}).",
-            $"It begins to yield at {Load(plan.Low.YieldLoadNewtons)} to {Load(plan.High.YieldLoadNewtons)}, after {Text(plan.Low.YieldTravelMetres)} to {Text(plan.High.YieldTravelMetres)} of travel: up to there it springs back whole. Read at the ram, what blocks and press give comes on top.",
-            $"It folds at {Load(plan.Low.CollapseLoadNewtons)} to {Load(plan.High.CollapseLoadNewtons)} if the metal does not harden. Beyond a set of {Text(plan.HingeSetMetres)} the load hardly rises: go by travel, never by the gauge.",
-            $"Bending it back strains the outermost metal by about {100 * plan.StraighteningStrain:F1} %; the accident has used up about as much.",
+            Texts.Say(
+                "press.yields-somewhere-from",
+                char.ToUpperInvariant(plan.Metal.Name[0]),
+                plan.Metal.Name[1..],
+                megapascals,
+                plan.Metal.Source
+            ),
+            Texts.Say(
+                "press.it-begins-to-yield-at",
+                Load(plan.Low.YieldLoadNewtons),
+                Load(plan.High.YieldLoadNewtons),
+                Text(plan.Low.YieldTravelMetres),
+                Text(plan.High.YieldTravelMetres)
+            ),
+            Texts.Say(
+                "press.it-folds-at-to-if",
+                Load(plan.Low.CollapseLoadNewtons),
+                Load(plan.High.CollapseLoadNewtons),
+                Text(plan.HingeSetMetres)
+            ),
+            double.IsFinite(plan.StraighteningStrain)
+                ? Texts.Say("press.bending-it-back-strains-the", Texts.Number(100 * plan.StraighteningStrain, "F1"))
+                : Texts.Say("press.no-bending-back-gives-as"),
         };
         if (plan.Wall is { } wall && double.IsFinite(plan.WallSetMetres))
         {
-            said.Add(
-                $"Largest set of one bite before the {wall.Plate.Name} may buckle: {Text(plan.WallSetMetres)}. A close-fitting packer holds it."
-            );
+            said.Add(Texts.Say("press.largest-set-of-one-bite", wall.Plate.Name, Text(plan.WallSetMetres)));
         }
 
         return said;
@@ -140,37 +157,36 @@ public sealed class PressWords
     {
         var back = Text(bite.SpringBackMetres);
         return bite.SetNothing
-            ? $"Nothing stayed: all of it sprang back, as it must up to the yield. The spring-back is {back} or more."
-            : $"{Text(bite.SetMetres)} stayed, {back} sprang back.";
+            ? Texts.Say("press.nothing-stayed-all-of-it", back)
+            : Texts.Say("press.stayed-sprang-back", Text(bite.SetMetres), back);
     }
 
     /// <summary>Why a bite or a job is stopped.</summary>
     public static string Stop(StopReason reason) =>
         reason switch
         {
-            StopReason.Tick => "A tick was heard: that may be a crack.",
-            StopReason.Flaking => "Paint or scale flaked: metal yielded there, and it may not be where you want it.",
-            StopReason.LoadFell => "The load fell while the ram went on: something folds or cracks.",
-            StopReason.WrongPlane => "The part moved out of the plane of the bend: the load is not square to it.",
-            StopReason.Buckled => "A wall buckled or was marked.",
-            StopReason.SpringBackShifted =>
-                "The spring-back is not what the bites before told: something has changed, or the bite was misread.",
-            StopReason.TooManyBites => "As many bites as you allowed. Each one uses up metal.",
-            StopReason.StrainSpent => "The next bite would strain the metal more than the limit you chose.",
-            StopReason.PastStraight => "It is past straight. Do not bend it back: that would be a second bending.",
+            StopReason.Tick => Texts.Say("press.a-tick-was-heard-that"),
+            StopReason.Flaking => Texts.Say("press.paint-or-scale-flaked-metal"),
+            StopReason.LoadFell => Texts.Say("press.the-load-fell-while-the"),
+            StopReason.WrongPlane => Texts.Say("press.the-part-moved-out-of"),
+            StopReason.Buckled => Texts.Say("press.a-wall-buckled-or-was"),
+            StopReason.SpringBackShifted => Texts.Say("press.the-spring-back-is-not"),
+            StopReason.TooManyBites => Texts.Say("press.as-many-bites-as-you"),
+            StopReason.StrainSpent => Texts.Say("press.the-next-bite-would-strain"),
+            StopReason.PastStraight => Texts.Say("press.it-is-past-straight-do"),
             _ => throw new System.Diagnostics.UnreachableException(),
         };
 
     /// <summary>The headline of a state.</summary>
     public string Headline(PressState state) =>
         state.Match(
-            refused => "Do not press this part.",
-            asking => "A few questions first.",
-            needs => "Something must be measured first.",
-            next => $"Press {Travel(next.Travel.TravelMetres)}.",
-            stopped => "Stop. Take it out of the press and inspect it.",
-            over => "The job ends here.",
-            straight => straight.IsTested ? "Straight, and the crack test found nothing." : "Straight. Stop pressing."
+            refused => Texts.Say("press.do-not-press-this-part"),
+            asking => Texts.Say("press.a-few-questions-first"),
+            needs => Texts.Say("press.something-must-be-measured-first"),
+            next => Texts.Say("press.press", Travel(next.Travel.TravelMetres)),
+            stopped => Texts.Say("press.stop-take-it-out-of"),
+            over => Texts.Say("press.the-job-ends-here"),
+            straight => straight.IsTested ? Texts.Say("press.straight-and-the-crack-test") : Texts.Say("press.straight-stop-pressing")
         );
 
     /// <summary>The sentences under the headline.</summary>
@@ -180,12 +196,8 @@ public sealed class PressWords
             asking => [.. asking.Questions.Select(q => q.Sentence)],
             needs => needs.Missing,
             next => NextBite(report, next),
-            stopped =>
-                [
-                    .. stopped.Reasons.Select(Stop),
-                    "Clean it to bare metal and test it for cracks. Enter the test here; if it finds nothing the job can go on.",
-                ],
-            over => [.. over.Reasons.Select(Stop), "Replace the part, or show it to a competent person."],
+            stopped => [.. stopped.Reasons.Select(Stop), Texts.Say("press.clean-it-to-bare-metal")],
+            over => [.. over.Reasons.Select(Stop), Texts.Say("press.replace-the-part-or-show")],
             straight => Straight(report, straight)
         );
 
@@ -195,28 +207,29 @@ public sealed class PressWords
         var said = new List<string>();
         if (next.MeasureFirst)
         {
-            said.Add("It reads as within the limit already, but not surely. Measure it again before you press.");
+            said.Add(Texts.Say("press.it-reads-as-within-the"));
         }
 
+        said.Add(Texts.Say("press.still-out-by-it-would", Text(left), Text(travel.StraightMetres.Low), Text(travel.StraightMetres.High)));
         said.Add(
-            $"Still out by {Text(left)}. It would come straight at {Text(travel.StraightMetres.Low)} to {Text(travel.StraightMetres.High)} of travel; this stays under."
-        );
-        said.Add(
-            $"About {Text(Math.Max(0, travel.SetMetres.Middle))} should stay ({Text(Math.Max(0, travel.SetMetres.Low))} to {Text(Math.Max(0, travel.SetMetres.High))})."
+            Texts.Say(
+                "press.about-should-stay-to",
+                Text(Math.Max(0, travel.SetMetres.Middle)),
+                Text(Math.Max(0, travel.SetMetres.Low)),
+                Text(Math.Max(0, travel.SetMetres.High))
+            )
         );
         if (travel.MayGiveNothing)
         {
-            said.Add("It may well give nothing: the first travel is all spring-back. Then it has told how much that is.");
+            said.Add(Texts.Say("press.it-may-well-give-nothing"));
         }
 
         if (report.Log.Belief.EarlyYield > BauschingerShare && report.Log.Bites.Any(b => !b.SetNothing))
         {
-            said.Add(
-                "It yields early: metal that was bent one way yields sooner the other way, and then springs back more from bite to bite."
-            );
+            said.Add(Texts.Say("press.it-yields-early-metal-that"));
         }
 
-        said.Add("Hold it for 10 to 30 seconds, let the load off slowly, and measure again after a few minutes.");
+        said.Add(Texts.Say("press.hold-it-for-10-to"));
         return said;
     }
 
@@ -228,33 +241,42 @@ public sealed class PressWords
         var said = new List<string>
         {
             limit is { } known
-                ? $"Out by {Text(report.Log!.LeftMetres)}, within the {known.AsTyped} chosen ({(report.Job.Limits.Source == Car.LimitSource.Factory ? "the maker's limit" : "not a factory limit")})."
-                : "No limit is known, so this is no verdict; no bend can be read any more.",
+                ? Texts.Say(
+                    "press.out-by-within-the-chosen",
+                    Text(report.Log!.LeftMetres),
+                    known.AsTyped,
+                    report.Job.Limits.Source == Car.LimitSource.Factory
+                        ? Texts.Say("press.the-makers-limit")
+                        : Texts.Say("press.not-a-factory-limit")
+                )
+                : Texts.Say("press.no-limit-is-known-so"),
         };
-        said.AddRange(
-            straight.IsTested
-                ?
-                [
-                    "Mark it as straightened, and inspect it every year. Nothing found is not proof that nothing is there, and straight does not mean sound.",
-                ]
-                :
-                [
-                    "Now test it for cracks on bare metal, with dye or better with magnetic particles, and enter the test. Check rods and mate as well.",
-                ]
-        );
+        said.AddRange(straight.IsTested ? [Texts.Say("press.mark-it-as-straightened-and")] : [Texts.Say("press.now-test-it-for-cracks")]);
         return said;
     }
 
     private string Kink(Bend bend) =>
-        $"a kink of {Degrees(bend.AngleRadians)} ± {Degrees(2 * bend.AngleUncertaintyRadians)} at {Text(bend.CentreMetres)} {_show.PlusMinus(2 * bend.CentreUncertaintyMetres)}.";
+        Texts.Say(
+            "press.a-kink-of-at",
+            Degrees(bend.AngleRadians),
+            Degrees(2 * bend.AngleUncertaintyRadians),
+            Text(bend.CentreMetres),
+            _show.PlusMinus(2 * bend.CentreUncertaintyMetres)
+        );
 
     private string Sweep(Bend bend) =>
-        $"a sweep of {Degrees(bend.AngleRadians)} ± {Degrees(2 * bend.AngleUncertaintyRadians)} over {Text(bend.LengthMetres)}, its middle at {Text(bend.CentreMetres)} {_show.PlusMinus(2 * bend.CentreUncertaintyMetres)}.";
+        Texts.Say(
+            "press.a-sweep-of-over-its",
+            Degrees(bend.AngleRadians),
+            Degrees(2 * bend.AngleUncertaintyRadians),
+            Text(bend.LengthMetres),
+            Text(bend.CentreMetres),
+            _show.PlusMinus(2 * bend.CentreUncertaintyMetres)
+        );
 
     private static string Degrees(double radians) => $"{Math.Abs(radians) * 180 / Math.PI:F2}°";
 
-    private static string Sure(double odds, string other) => odds < 3 ? $" It could as well be {other}." : "";
+    private static string Sure(double odds, string other) => odds < 3 ? Texts.Say("press.it-could-as-well-be", other) : "";
 
-    private static string Misfit(double misfit) =>
-        misfit > 4 ? " The readings fit neither well: look for a second bend, or a misread gap." : "";
+    private static string Misfit(double misfit) => misfit > 4 ? Texts.Say("press.the-readings-fit-neither-well") : "";
 }

@@ -1,4 +1,5 @@
 using Plumbmark.Inspection.Floor;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Road;
 
@@ -31,7 +32,7 @@ internal static class AdjusterAdvice
                     [],
                     null,
                     false,
-                    [$"On the {RoadNames.Of(s.Side)} no setting can be told while the drawing itself is beyond the book's limits."]
+                    [Texts.Say("road.adjuster-advice.on-the-no-setting-can", RoadNames.Of(s.Side))]
                 )),
             ];
         }
@@ -55,8 +56,7 @@ internal static class AdjusterAdvice
     {
         if (settings is null)
         {
-            var sentence =
-                $"On the {RoadNames.Of(side)} the suspension does not go together within the adjusters' ranges, so no setting can be told.";
+            var sentence = Texts.Say("road.adjuster-advice.on-the-the-suspension-does", RoadNames.Of(side));
             return new(side, [], [], null, false, [sentence]);
         }
 
@@ -92,24 +92,34 @@ internal static class AdjusterAdvice
     private static string Headline(Side side, List<AdjusterSetting> set, List<AimedAngle> angles, bool? restored, RoadDisplay display)
     {
         var moves = set.Where(s => Math.Abs(s.ToMetres - s.FromMetres) >= WorthMovingMetres)
-            .Select(s => $"{s.Adjuster.Id} from {display.SignedLength(s.FromMetres)} to {display.SignedLength(s.ToMetres)}")
+            .Select(s =>
+                Texts.Say(
+                    "road.adjuster-advice.from-to",
+                    s.Adjuster.Id,
+                    display.SignedLength(s.FromMetres),
+                    display.SignedLength(s.ToMetres)
+                )
+            )
             .ToList();
-        var how = moves.Count == 0 ? "nothing needs setting" : string.Join(", ", moves);
+        var how = moves.Count == 0 ? Texts.Say("road.adjuster-advice.nothing-needs-setting") : string.Join(", ", moves);
         var open = angles
             .Where(a => a.Verdict == Verdict.CannotTellYet)
-            .Select(a => $"{RoadNames.Of(a.Kind)} is only known to ±{RoadDisplay.Size(2 * a.U)}")
+            .Select(a => Texts.Say("road.adjuster-advice.is-only-known-to", RoadNames.Of(a.Kind), RoadDisplay.Size(2 * a.U)))
             .ToList();
         var left = angles
             .Where(a => a.Verdict == Verdict.Out)
-            .Select(a => $"{RoadNames.Of(a.Kind)} {RoadDisplay.Size(a.LeftOver)} beyond its limit");
+            .Select(a => Texts.Say("road.adjuster-advice.beyond-its-limit", RoadNames.Of(a.Kind), RoadDisplay.Size(a.LeftOver)));
         return restored switch
         {
-            true => $"On the {RoadNames.Of(side)} the adjusters reach the book's angles: {how}.",
-            false =>
-                $"On the {RoadNames.Of(side)} the adjusters cannot reach the book's angles. Nearest: {how}; left over: {string.Join(", ", left)}.",
-            null when open.Count > 0 =>
-                $"On the {RoadNames.Of(side)} it can't be told yet whether the adjusters reach the book's angles: {string.Join(", ", open)}. By the figures so far: {how}.",
-            null => $"On the {RoadNames.Of(side)}, nearest to the book: {how}. No limits are told, so whether that will do cannot be told.",
+            true => Texts.Say("road.adjuster-advice.on-the-the-adjusters-reach", RoadNames.Of(side), how),
+            false => Texts.Say("road.adjuster-advice.on-the-the-adjusters-cannot", RoadNames.Of(side), how, string.Join(", ", left)),
+            null when open.Count > 0 => Texts.Say(
+                "road.adjuster-advice.on-the-it-cant-be",
+                RoadNames.Of(side),
+                string.Join(", ", open),
+                how
+            ),
+            null => Texts.Say("road.adjuster-advice.on-the-nearest-to-the", RoadNames.Of(side), how),
         };
     }
 
@@ -117,7 +127,12 @@ internal static class AdjusterAdvice
     private static IEnumerable<string> Fitted(List<AdjusterSetting> set, RoadDisplay display) =>
         set.Where(s => s.Adjuster.Usual is { } usual && Math.Abs(s.FromMetres) > usual.Metres + SameMetres)
             .Select(s =>
-                $"{RoadSentences.Capital(s.Adjuster.Id)} is set at {display.SignedLength(s.FromMetres)} now, beyond the usual {s.Adjuster.Usual!.Value.AsTyped}: a fault absorbed is still a fault; look for what is bent."
+                Texts.Say(
+                    "road.adjuster-advice.is-set-at-now-beyond",
+                    RoadSentences.Capital(s.Adjuster.Id),
+                    display.SignedLength(s.FromMetres),
+                    s.Adjuster.Usual!.Value.AsTyped
+                )
             );
 
     private static IEnumerable<string> TellTales(
@@ -129,12 +144,17 @@ internal static class AdjusterAdvice
     {
         foreach (var s in set.Where(s => s.IsUnusual))
         {
-            yield return $"{RoadSentences.Capital(s.Adjuster.Id)} would go to {display.SignedLength(s.ToMetres)}, beyond the usual {s.Adjuster.Usual!.Value.AsTyped}: a fault absorbed is still a fault; look for what is bent.";
+            yield return Texts.Say(
+                "road.adjuster-advice.would-go-to-beyond-the",
+                RoadSentences.Capital(s.Adjuster.Id),
+                display.SignedLength(s.ToMetres),
+                s.Adjuster.Usual!.Value.AsTyped
+            );
         }
 
         foreach (var a in angles.Where(a => a.Kind == FigureKind.Camber && Math.Abs(a.After - a.Before) > TellTaleCamber))
         {
-            yield return $"It takes {RoadDisplay.Size(a.After - a.Before)} of camber; more than a degree says something is bent (common practice).";
+            yield return Texts.Say("road.adjuster-advice.it-takes-of-camber-more", RoadDisplay.Size(a.After - a.Before));
         }
 
         foreach (var s in set.Where(s => s.Adjuster is { Kind: AdjusterKind.Shims, Step: not null }))
@@ -144,7 +164,11 @@ internal static class AdjusterAdvice
                 && Math.Abs(partner - s.ToMetres) > (2 * s.Adjuster.Step!.Value.Metres) + SameMetres
             )
             {
-                yield return $"{RoadSentences.Capital(s.Adjuster.Id)} and its partner would differ by {display.LengthSize(partner - s.ToMetres)}; more than two shims between the sides says something is bent (common practice).";
+                yield return Texts.Say(
+                    "road.adjuster-advice.and-its-partner-would-differ",
+                    RoadSentences.Capital(s.Adjuster.Id),
+                    display.LengthSize(partner - s.ToMetres)
+                );
             }
         }
     }

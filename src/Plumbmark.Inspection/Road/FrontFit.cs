@@ -1,5 +1,6 @@
 using Plumbmark.Engine;
 using Plumbmark.Engine.Linkage;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Road;
 
@@ -25,14 +26,24 @@ internal static class FrontFit
             var reach = corner.Solve(found.Drawn.WheelCentre.Z, corner.Frame.TrackRodInner, out var state);
             if (!reach.IsReached)
             {
-                model.Remarks.Miss(
-                    $"As found, the {RoadNames.Of(side)} front corner does not go together at ride height: {PartOf(reach.Limit)}. Check the figures of its pick-ups and parts."
-                );
+                model.Remarks.Miss(Texts.Say("road.front-fit.as-found-the-front-corner", RoadNames.Of(side), PartOf(reach.Limit)));
                 continue;
             }
 
-            RemarkSpacing(model.Remarks, $"{RoadNames.Of(side)} upper", corner.UpperPath, corner.Parts.Upper, display);
-            RemarkSpacing(model.Remarks, $"{RoadNames.Of(side)} lower", corner.LowerPath, corner.Parts.Lower, display);
+            RemarkSpacing(
+                model.Remarks,
+                Texts.Say("road.front-fit.upper", RoadNames.Of(side)),
+                corner.UpperPath,
+                corner.Parts.Upper,
+                display
+            );
+            RemarkSpacing(
+                model.Remarks,
+                Texts.Say("road.front-fit.lower", RoadNames.Of(side)),
+                corner.LowerPath,
+                corner.Parts.Lower,
+                display
+            );
             RemarkTrunnion(model.Remarks, side, found, state);
         }
     }
@@ -41,11 +52,11 @@ internal static class FrontFit
     public static string PartOf(ReachLimit limit) =>
         limit switch
         {
-            ReachLimit.LowerArm => "the lower arm does not reach",
-            ReachLimit.UpperArm => "the upper arm and the upright do not meet",
-            ReachLimit.TrackRod => "the track rod and the steering lever do not meet",
-            ReachLimit.CentreLink => "the centre link does not reach from the drop arm to the idler",
-            _ => "a figure is missing or makes no sense",
+            ReachLimit.LowerArm => Texts.Say("road.front-fit.the-lower-arm-does-not"),
+            ReachLimit.UpperArm => Texts.Say("road.front-fit.the-upper-arm-and-the"),
+            ReachLimit.TrackRod => Texts.Say("road.front-fit.the-track-rod-and-the"),
+            ReachLimit.CentreLink => Texts.Say("road.front-fit.the-centre-link-does-not"),
+            _ => Texts.Say("road.front-fit.a-figure-is-missing-or"),
         };
 
     private static void RemarkSpacing(RoadRemarks remarks, string arm, ArmPath path, ArmShape shape, RoadDisplay display)
@@ -53,10 +64,8 @@ internal static class FrontFit
         var misfit = Vector3.Distance(path.FrontPivot, path.RearPivot) - shape.EyeSpacingMetres;
         if (shape.Make == ArmMake.OnePiece && Math.Abs(misfit) > ForcedMetres)
         {
-            var how = misfit > 0 ? "further apart" : "closer together";
-            remarks.Assume(
-                $"The {arm} arm's pivots are {display.LengthSize(misfit)} {how} than its eyes as drawn: it would have to be forced on. Measure the arm, and do not force it."
-            );
+            var how = misfit > 0 ? Texts.Say("road.front-fit.further-apart") : Texts.Say("road.front-fit.closer-together");
+            remarks.Assume(Texts.Say("road.front-fit.the-arms-pivots-are-than", arm, display.LengthSize(misfit), how));
         }
     }
 
@@ -76,9 +85,7 @@ internal static class FrontFit
             - Math.Asin(Vector3.Dot(drawn.LowerPath.Axis, drawnState.SteeringAxis));
         if (Math.Abs(twist) > TwistedRadians)
         {
-            remarks.Assume(
-                $"The {RoadNames.Of(side)} trunnion would be twisted by {RoadDisplay.Size(twist)} against its pin: it binds, and the rubbers or the pivots take the difference."
-            );
+            remarks.Assume(Texts.Say("road.front-fit.the-trunnion-would-be-twisted", RoadNames.Of(side), RoadDisplay.Size(twist)));
         }
     }
 }

@@ -1,5 +1,6 @@
 using Plumbmark.Engine;
 using Plumbmark.Engine.Linkage;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Road;
 
@@ -10,11 +11,11 @@ internal sealed record FrontOfModel((CornerPoints Left, CornerPoints Right) Corn
 {
     private static readonly (CornerPart Part, string What)[] s_pickUps =
     [
-        (CornerPart.UpperFront, "the upper arm's front pivot"),
-        (CornerPart.UpperRear, "the upper arm's rear pivot"),
-        (CornerPart.LowerFront, "the lower arm's front pivot"),
-        (CornerPart.LowerRear, "the lower arm's rear pivot"),
-        (CornerPart.TrackRodInner, "the track rod's inner joint"),
+        (CornerPart.UpperFront, Texts.Say("road.front-of-model.the-upper-arms-front-pivot")),
+        (CornerPart.UpperRear, Texts.Say("road.front-of-model.the-upper-arms-rear-pivot")),
+        (CornerPart.LowerFront, Texts.Say("road.front-of-model.the-lower-arms-front-pivot")),
+        (CornerPart.LowerRear, Texts.Say("road.front-of-model.the-lower-arms-rear-pivot")),
+        (CornerPart.TrackRodInner, Texts.Say("road.front-of-model.the-track-rods-inner-joint")),
     ];
 
     /// <summary>Completes a drawing; null when something is missing, which is then in the remarks. What the Floor found of its pick-ups goes into the deviations.</summary>
@@ -37,9 +38,7 @@ internal sealed record FrontOfModel((CornerPoints Left, CornerPoints Right) Corn
         {
             if (!Linkage(corner))
             {
-                remarks.Miss(
-                    $"The {side} front corner as drawn does not go together: two of its places are the same or its arms have no length. Check the drawing's figures."
-                );
+                remarks.Miss(Texts.Say("road.front-of-model.the-front-corner-as-drawn", side));
                 return null;
             }
         }
@@ -53,10 +52,10 @@ internal sealed record FrontOfModel((CornerPoints Left, CornerPoints Right) Corn
     private static CornerPoints? Corner(FrontDrawing drawing, PickUpPlaces places, Side side)
     {
         var pickUps = s_pickUps.Select(p => places.Drawn(PickUpOf(drawing, p.Part), side, p.What)).ToArray();
-        var upper = places.OfPlace(drawing.UpperJoint, "the upper outer joint");
-        var lower = places.OfPlace(drawing.LowerJoint, "the lower outer joint");
-        var lever = places.OfPlace(drawing.LeverJoint, "the steering lever's joint");
-        var wheel = places.OfPlace(drawing.WheelCentre, "the front wheel centre");
+        var upper = places.OfPlace(drawing.UpperJoint, Texts.Say("road.front-of-model.the-upper-outer-joint"));
+        var lower = places.OfPlace(drawing.LowerJoint, Texts.Say("road.front-of-model.the-lower-outer-joint"));
+        var lever = places.OfPlace(drawing.LeverJoint, Texts.Say("road.front-of-model.the-steering-levers-joint"));
+        var wheel = places.OfPlace(drawing.WheelCentre, Texts.Say("road.front-of-model.the-front-wheel-centre"));
         if (pickUps.Any(p => p is null) || upper is null || lower is null || lever is null || wheel is null)
         {
             return null;
@@ -94,16 +93,16 @@ internal sealed record FrontOfModel((CornerPoints Left, CornerPoints Right) Corn
             return SteeringGear.Rack.Between(leftInner, rightInner);
         }
 
-        var dropShaft = places.OfPlace(box.DropArmShaft, "the drop arm's shaft");
-        var dropJoint = places.OfPlace(box.DropArmJoint, "the drop arm's joint");
-        var idlerShaft = places.OfPlace(box.IdlerShaft, "the idler's shaft");
-        var idlerJoint = places.OfPlace(box.IdlerJoint, "the idler's joint");
+        var dropShaft = places.OfPlace(box.DropArmShaft, Texts.Say("road.front-of-model.the-drop-arms-shaft"));
+        var dropJoint = places.OfPlace(box.DropArmJoint, Texts.Say("road.front-of-model.the-drop-arms-joint"));
+        var idlerShaft = places.OfPlace(box.IdlerShaft, Texts.Say("road.front-of-model.the-idlers-shaft"));
+        var idlerJoint = places.OfPlace(box.IdlerJoint, Texts.Say("road.front-of-model.the-idlers-joint"));
         if (dropShaft is null || dropJoint is null || idlerShaft is null || idlerJoint is null)
         {
             return null;
         }
 
-        remarks.Assume("The steering box's and the idler's shafts are taken as upright.");
+        remarks.Assume(Texts.Say("road.front-of-model.the-steering-boxs-and-the"));
         var isDropLeft = dropJoint.Value.Y >= idlerJoint.Value.Y;
         return new SteeringGear.Box
         {
@@ -146,12 +145,12 @@ internal sealed record FrontOfModel((CornerPoints Left, CornerPoints Right) Corn
     {
         if (drawing.Camber is null)
         {
-            remarks.Assume("The drawing's camber is not told; 0° is taken, so camber is told as a difference from it.");
+            remarks.Assume(Texts.Say("road.front-of-model.the-drawings-camber-is-not"));
         }
 
         if (drawing.ToeIn is null)
         {
-            remarks.Assume("The drawing's toe-in is not told; 0° is taken, so toe is told as a difference from it.");
+            remarks.Assume(Texts.Say("road.front-of-model.the-drawings-toe-in-is"));
         }
     }
 }

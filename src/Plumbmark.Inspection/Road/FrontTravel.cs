@@ -1,5 +1,6 @@
 using Plumbmark.Engine;
 using Plumbmark.Engine.Linkage;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Road;
 
@@ -174,8 +175,15 @@ internal sealed class FrontTravel
 
     private string BeyondReach(Side side, bool isDrawn, double travel, ReachLimit limit)
     {
-        var which = isDrawn ? "as drawn" : "as found";
+        var which = isDrawn ? Texts.Say("road.front-travel.as-drawn") : Texts.Say("road.front-travel.as-found");
         var way = travel > 0 ? "bump" : "rebound";
-        return $"{(side == Side.Left ? "Left" : "Right")}, {which}: {way} is beyond reach from {_display.LengthSize(travel)} on; {FrontFit.PartOf(limit)}.";
+        return Texts.Say(
+            "road.front-travel.is-beyond-reach-from-on",
+            side == Side.Left ? "Left" : "Right",
+            which,
+            way,
+            _display.LengthSize(travel),
+            FrontFit.PartOf(limit)
+        );
     }
 }

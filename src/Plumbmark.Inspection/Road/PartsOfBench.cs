@@ -3,6 +3,7 @@ using Plumbmark.Engine.Linkage;
 using Plumbmark.Inspection.Bench;
 using Plumbmark.Inspection.Book;
 using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Road;
 
@@ -57,7 +58,14 @@ internal static class PartsOfBench
                     var off = dimension.Si - figure.Nominal.Si;
                     found.Add(Deviation($"{part.Id} {dimension.Dimension}", means, side, off, dimension.U));
                     remarks.Assume(
-                        $"Taken from the bench: {RoadNames.Of(means.Part, side)} {RoadNames.Of(means.Quantity)} {Said(dimension.Quantity, off, display)}, {PartWords.Title(part)} against the {type.Name} of the book."
+                        Texts.Say(
+                            "road.parts-of-bench.taken-from-the-bench-against",
+                            RoadNames.Of(means.Part, side),
+                            RoadNames.Of(means.Quantity),
+                            Said(dimension.Quantity, off, display),
+                            PartWords.Title(part),
+                            type.Name
+                        )
                     );
                 }
             }

@@ -1,6 +1,7 @@
 using Plumbmark.Engine;
 using Plumbmark.Engine.Linkage;
 using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Road;
 
@@ -15,7 +16,7 @@ internal sealed class PickUpPlaces(Frame frame, MeasuredPlaces measured, RoadRem
     {
         if (pickUp is null)
         {
-            remarks.Miss($"The place of {what} is not told.");
+            remarks.Miss(Texts.Say("road.pick-up-places.the-place-of-is-not", what));
             return null;
         }
 
@@ -32,8 +33,8 @@ internal sealed class PickUpPlaces(Frame frame, MeasuredPlaces measured, RoadRem
 
         remarks.Miss(
             place is null
-                ? $"The place of {what} is not told."
-                : $"The place of {what} is told only in part; all of forward, left and height are needed."
+                ? Texts.Say("road.pick-up-places.the-place-of-is-not", what)
+                : Texts.Say("road.pick-up-places.the-place-of-is-told", what)
         );
         return null;
     }
@@ -45,9 +46,7 @@ internal sealed class PickUpPlaces(Frame frame, MeasuredPlaces measured, RoadRem
         {
             if (Coordinate(pair, side, axis) is not { } value)
             {
-                remarks.Miss(
-                    $"Nothing tells the {s_axes[axis]} place of {pair.Name}.L and {pair.Name}.R ({what}): neither the book nor a reading on both sides."
-                );
+                remarks.Miss(Texts.Say("road.pick-up-places.nothing-tells-the-place-of", s_axes[axis], pair.Name, what));
                 return null;
             }
 
@@ -75,9 +74,7 @@ internal sealed class PickUpPlaces(Frame frame, MeasuredPlaces measured, RoadRem
             return null;
         }
 
-        remarks.Assume(
-            $"The book does not give all of {pair.Name}'s place; where it does not, the mean of both sides stands for the drawing, so a fault alike on both sides cannot show."
-        );
+        remarks.Assume(Texts.Say("road.pick-up-places.the-book-does-not-give", pair.Name));
         return axis == 1 ? Outboard(side, axis) * 0.5 * (here - there) : 0.5 * (here + there);
     }
 

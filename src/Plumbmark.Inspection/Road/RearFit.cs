@@ -1,3 +1,5 @@
+using Plumbmark.Inspection.Language;
+
 namespace Plumbmark.Inspection.Road;
 
 /// <summary>Says when the rear does not go together as found.</summary>
@@ -8,7 +10,7 @@ internal static class RearFit
     {
         if (model.Kinematics.Rear?.Stand(model.Deviations.Amounts) is { Reach.IsReached: false })
         {
-            model.Remarks.Miss("As found, the rear arms do not reach their wheels' ride height. Check the figures of their pivots.");
+            model.Remarks.Miss(Texts.Say("road.rear-fit.as-found-the-rear-arms"));
         }
     }
 }

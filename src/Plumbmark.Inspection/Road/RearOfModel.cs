@@ -1,4 +1,5 @@
 using Plumbmark.Engine.Linkage;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Road;
 
@@ -10,7 +11,7 @@ internal static class RearOfModel
     {
         if (drawing is null)
         {
-            remarks.Miss("The rear suspension is not drawn yet: wheelbase, thrust line and set-back to the rear wait for it.");
+            remarks.Miss(Texts.Say("road.rear-of-model.the-rear-suspension-is-not"));
             return null;
         }
 
@@ -19,17 +20,17 @@ internal static class RearOfModel
 
     private static RearAxle? LiveOf(RearDrawing.LiveAxle drawing, PickUpPlaces places, RoadDeviations deviations, RoadRemarks remarks)
     {
-        var left = places.Drawn(drawing.Eye, Side.Left, "the rear spring's fixed eye");
-        var right = places.Drawn(drawing.Eye, Side.Right, "the rear spring's fixed eye");
+        var left = places.Drawn(drawing.Eye, Side.Left, Texts.Say("road.rear-of-model.the-rear-springs-fixed-eye"));
+        var right = places.Drawn(drawing.Eye, Side.Right, Texts.Say("road.rear-of-model.the-rear-springs-fixed-eye"));
         TakeMeasured(drawing.Eye, 0, deviations);
         if (drawing.EyeToAxle is null)
         {
-            remarks.Miss("How far the axle lies behind the springs' fixed eyes is not told.");
+            remarks.Miss(Texts.Say("road.rear-of-model.how-far-the-axle-lies"));
         }
 
         if (drawing.Track is null)
         {
-            remarks.Miss("The rear track is not told.");
+            remarks.Miss(Texts.Say("road.rear-of-model.the-rear-track-is-not"));
         }
 
         return left is { } l && right is { } r && drawing.EyeToAxle is { } back && drawing.Track is { } track
@@ -42,12 +43,12 @@ internal static class RearOfModel
         var ends = new[] { Side.Left, Side.Right }
             .Select(side =>
                 (
-                    Inner: places.Drawn(drawing.Inner, side, "the rear arm's inner pivot"),
-                    Outer: places.Drawn(drawing.Outer, side, "the rear arm's outer pivot")
+                    Inner: places.Drawn(drawing.Inner, side, Texts.Say("road.rear-of-model.the-rear-arms-inner-pivot")),
+                    Outer: places.Drawn(drawing.Outer, side, Texts.Say("road.rear-of-model.the-rear-arms-outer-pivot"))
                 )
             )
             .ToArray();
-        var wheel = places.OfPlace(drawing.WheelCentre, "the rear wheel centre");
+        var wheel = places.OfPlace(drawing.WheelCentre, Texts.Say("road.rear-of-model.the-rear-wheel-centre"));
         TakeMeasured(drawing.Inner, 0, deviations);
         TakeMeasured(drawing.Outer, 1, deviations);
         if (wheel is not { } centre || ends.Any(e => e.Inner is null || e.Outer is null))

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Engine.Linkage;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Road;
 
@@ -23,7 +24,7 @@ public sealed record RoadDisplay(LengthUnit Units, Length? Diameter)
     }
 
     // What a linkage that does not go together gives.
-    private const string NotKnown = "not known";
+    private static string NotKnown => Texts.Say("road.display.not-known");
 
     /// <summary>An angle with its sign, to the minute: <c>+0°24'</c>.</summary>
     public static string Signed(double radians)
@@ -80,7 +81,7 @@ public sealed record RoadDisplay(LengthUnit Units, Length? Diameter)
         }
 
         var difference = RimReading.BehindMinusAhead(totalToeRadians, diameter.Metres);
-        return $"{LengthSize(difference)} toe-{(difference < 0 ? "out" : "in")} at {diameter.AsTyped}";
+        return Texts.Say("road.display.toe-at", LengthSize(difference), difference < 0 ? "out" : "in", diameter.AsTyped);
     }
 
     private static int WholeMinutes(double radians) => (int)Math.Round(radians * 180 * 60 / Math.PI, MidpointRounding.AwayFromZero);

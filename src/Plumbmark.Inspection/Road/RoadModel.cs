@@ -1,4 +1,5 @@
 using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Road;
 
@@ -39,7 +40,7 @@ internal sealed class RoadModel
         var front = section.Front is { } drawing ? FrontOfModel.Of(drawing, places, deviations, remarks) : null;
         if (section.Front is null)
         {
-            remarks.Miss("The front suspension is not drawn yet: give its pick-ups and joints from the book.");
+            remarks.Miss(Texts.Say("road.model.the-front-suspension-is-not"));
         }
 
         var rear = RearOfModel.Of(section.Rear, places, deviations, remarks);

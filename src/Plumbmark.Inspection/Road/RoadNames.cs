@@ -1,3 +1,5 @@
+using Plumbmark.Inspection.Language;
+
 namespace Plumbmark.Inspection.Road;
 
 /// <summary>What the Road calls things, in trade words.</summary>
@@ -9,23 +11,23 @@ public static class RoadNames
         {
             FigureKind.Camber => "camber",
             FigureKind.Castor => "castor",
-            FigureKind.KingPin => "king-pin inclination",
+            FigureKind.KingPin => Texts.Say("road.names.king-pin-inclination"),
             FigureKind.ToeIn => "toe-in",
-            FigureKind.CamberSplit => "camber split (left less right)",
-            FigureKind.CastorSplit => "castor split (left less right)",
-            FigureKind.BumpSteer => "bump steer",
-            FigureKind.ToeOutOnTurns => "outer wheel's turn when the inner is turned 20°",
-            FigureKind.RearCamber => "rear camber",
-            FigureKind.RearToeIn => "rear toe-in",
-            FigureKind.Thrust => "thrust line from the centre line",
-            FigureKind.SetBack => "front set-back",
+            FigureKind.CamberSplit => Texts.Say("road.names.camber-split-left-less-right"),
+            FigureKind.CastorSplit => Texts.Say("road.names.castor-split-left-less-right"),
+            FigureKind.BumpSteer => Texts.Say("road.names.bump-steer"),
+            FigureKind.ToeOutOnTurns => Texts.Say("road.names.outer-wheels-turn-when-the"),
+            FigureKind.RearCamber => Texts.Say("road.names.rear-camber"),
+            FigureKind.RearToeIn => Texts.Say("road.names.rear-toe-in"),
+            FigureKind.Thrust => Texts.Say("road.names.thrust-line-from-the-centre"),
+            FigureKind.SetBack => Texts.Say("road.names.front-set-back"),
             FigureKind.Wheelbase => "wheelbase",
-            FigureKind.WheelbaseSplit => "wheelbase split (left less right)",
-            FigureKind.FrontTrack => "front track",
-            FigureKind.RearTrack => "rear track",
-            FigureKind.RearOffset => "rear axle's offset to the left",
-            FigureKind.DogTrack => "dog-tracking, rear wheels to the left",
-            _ => "ride-height split (left less right)",
+            FigureKind.WheelbaseSplit => Texts.Say("road.names.wheelbase-split-left-less-right"),
+            FigureKind.FrontTrack => Texts.Say("road.names.front-track"),
+            FigureKind.RearTrack => Texts.Say("road.names.rear-track"),
+            FigureKind.RearOffset => Texts.Say("road.names.rear-axles-offset-to-the"),
+            FigureKind.DogTrack => Texts.Say("road.names.dog-tracking-rear-wheels-to"),
+            _ => Texts.Say("road.names.ride-height-split-left-less"),
         };
 
     /// <summary>A figure with its side, such as "left camber".</summary>
@@ -33,8 +35,8 @@ public static class RoadNames
         (kind, side) switch
         {
             (_, null) => Of(kind),
-            (FigureKind.ToeOutOnTurns, Side.Left) => "right wheel's turn, left wheel turned 20° to the left",
-            (FigureKind.ToeOutOnTurns, _) => "left wheel's turn, right wheel turned 20° to the right",
+            (FigureKind.ToeOutOnTurns, Side.Left) => Texts.Say("road.names.right-wheels-turn-left-wheel"),
+            (FigureKind.ToeOutOnTurns, _) => Texts.Say("road.names.left-wheels-turn-right-wheel"),
             _ => $"{Of(side.Value)} {Of(kind)}",
         };
 
@@ -45,29 +47,29 @@ public static class RoadNames
     public static string Of(WheelPlace wheel) =>
         wheel switch
         {
-            WheelPlace.FrontLeft => "front left",
-            WheelPlace.FrontRight => "front right",
-            WheelPlace.RearLeft => "rear left",
-            _ => "rear right",
+            WheelPlace.FrontLeft => Texts.Say("road.names.front-left"),
+            WheelPlace.FrontRight => Texts.Say("road.names.front-right"),
+            WheelPlace.RearLeft => Texts.Say("road.names.rear-left"),
+            _ => Texts.Say("road.names.rear-right"),
         };
 
     /// <summary>A part or place.</summary>
     public static string Of(CornerPart part) =>
         part switch
         {
-            CornerPart.UpperFront => "upper arm's front pivot",
-            CornerPart.UpperRear => "upper arm's rear pivot",
-            CornerPart.LowerFront => "lower arm's front pivot",
-            CornerPart.LowerRear => "lower arm's rear pivot",
-            CornerPart.TrackRodInner => "track rod's inner joint",
-            CornerPart.UpperArm => "upper arm",
-            CornerPart.LowerArm => "lower arm",
-            CornerPart.TrackRod => "track rod's length",
+            CornerPart.UpperFront => Texts.Say("road.names.upper-arms-front-pivot"),
+            CornerPart.UpperRear => Texts.Say("road.names.upper-arms-rear-pivot"),
+            CornerPart.LowerFront => Texts.Say("road.names.lower-arms-front-pivot"),
+            CornerPart.LowerRear => Texts.Say("road.names.lower-arms-rear-pivot"),
+            CornerPart.TrackRodInner => Texts.Say("road.names.track-rods-inner-joint"),
+            CornerPart.UpperArm => Texts.Say("road.names.upper-arm"),
+            CornerPart.LowerArm => Texts.Say("road.names.lower-arm"),
+            CornerPart.TrackRod => Texts.Say("road.names.track-rods-length"),
             CornerPart.Upright => "upright",
-            CornerPart.Lever => "steering lever",
-            CornerPart.Stub => "stub axle",
-            CornerPart.RearEye => "rear eye or inner pivot",
-            _ => "rear arm's outer pivot",
+            CornerPart.Lever => Texts.Say("road.names.steering-lever"),
+            CornerPart.Stub => Texts.Say("road.names.stub-axle"),
+            CornerPart.RearEye => Texts.Say("road.names.rear-eye-or-inner-pivot"),
+            _ => Texts.Say("road.names.rear-arms-outer-pivot"),
         };
 
     /// <summary>What of a part is off.</summary>
@@ -77,13 +79,13 @@ public static class RoadNames
             PartQuantity.Forward => "forward",
             PartQuantity.Out => "out",
             PartQuantity.Up => "up",
-            PartQuantity.FrontHalf => "front half longer",
-            PartQuantity.RearHalf => "rear half longer",
-            PartQuantity.Ahead => "outer joint forward",
-            PartQuantity.Reach => "reach longer",
+            PartQuantity.FrontHalf => Texts.Say("road.names.front-half-longer"),
+            PartQuantity.RearHalf => Texts.Say("road.names.rear-half-longer"),
+            PartQuantity.Ahead => Texts.Say("road.names.outer-joint-forward"),
+            PartQuantity.Reach => Texts.Say("road.names.reach-longer"),
             PartQuantity.Length => "longer",
-            PartQuantity.Camber => "more camber",
-            _ => "more toe-in",
+            PartQuantity.Camber => Texts.Say("road.names.more-camber"),
+            _ => Texts.Say("road.names.more-toe-in"),
         };
 
     /// <summary>A part or place on one side.</summary>

@@ -1,4 +1,5 @@
 using Plumbmark.Inspection.Floor;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Road;
 
@@ -51,13 +52,12 @@ internal static class RoadSentences
         return verdict switch
         {
             Verdict.Out => OutHeadline(figures, wheels, settings),
-            Verdict.True => $"True: all {asked} angles and lengths that have limits are within them.",
-            _ when asked == 0 && figures.Count == 0 && wheels.Count == 0 =>
-                "Can't tell yet: the suspension is not drawn and no wheel is read.",
-            _ when figures.Any(f => f.IsDrawingBeyondBook) => "Can't tell yet: the drawing itself is beyond the book's limits.",
-            _ when asked == 0 => "Can't tell yet: no limits are told, so there are figures but no verdict.",
-            _ when model.Remarks.Missing.Count > 0 => "Can't tell yet: something is still missing.",
-            _ => "Can't tell yet: what is measured so far does not settle every angle.",
+            Verdict.True => Texts.Say("road.true-all-angles-and-lengths", asked),
+            _ when asked == 0 && figures.Count == 0 && wheels.Count == 0 => Texts.Say("road.cant-tell-yet-the-suspension"),
+            _ when figures.Any(f => f.IsDrawingBeyondBook) => Texts.Say("road.cant-tell-yet-the-drawing"),
+            _ when asked == 0 => Texts.Say("road.cant-tell-yet-no-limits"),
+            _ when model.Remarks.Missing.Count > 0 => Texts.Say("road.cant-tell-yet-something-is"),
+            _ => Texts.Say("road.cant-tell-yet-what-is"),
         };
     }
 
@@ -74,24 +74,25 @@ internal static class RoadSentences
             .Concat(wheels.Where(w => w.Verdict == Verdict.Out).OrderBy(w => w.ProbabilityWithin).Select(NameOf))
             .Distinct()
             .ToList();
-        var what = names.Count <= 3 ? string.Join(", ", names) : $"{string.Join(", ", names.Take(3))} and {names.Count - 3} more";
+        var what =
+            names.Count <= 3 ? string.Join(", ", names) : Texts.Say("road.and-more", string.Join(", ", names.Take(3)), names.Count - 3);
         // Only camber, castor and toe can be set, and what is left less right of them.
         var fixedOnes = figures
             .Where(f => f.Verdict == Verdict.Out && !IsSettable(f.Kind))
             .Select(f => RoadNames.Of(f.Kind))
             .Distinct()
             .ToList();
-        var nothing = fixedOnes.Count > 0 ? $" Nothing here adjusts {string.Join(" or ", fixedOnes)}." : "";
+        var nothing = fixedOnes.Count > 0 ? Texts.Say("road.nothing-here-adjusts", string.Join(" or ", fixedOnes)) : "";
         // The settings are worked out from frame and parts: they say nothing of what only the wheels read.
         var isInFrameOrParts = figures.Any(f => f.Verdict == Verdict.Out);
         var cure =
             !isInFrameOrParts ? ""
-            : settings.Any(s => s.IsRestored == false) ? " The adjusters cannot cure it."
+            : settings.Any(s => s.IsRestored == false) ? Texts.Say("road.the-adjusters-cannot-cure-it")
             : fixedOnes.Count > 0 ? ""
-            : settings.Any(s => s.IsFaultAbsorbed) ? " The adjusters could hide it; the fault would stay."
-            : settings.Count > 0 && settings.All(s => s.IsRestored == true) ? " The adjusters can take it up."
+            : settings.Any(s => s.IsFaultAbsorbed) ? Texts.Say("road.the-adjusters-could-hide-it")
+            : settings.Count > 0 && settings.All(s => s.IsRestored == true) ? Texts.Say("road.the-adjusters-can-take-it")
             : "";
-        return $"Out: {what}.{cure}{nothing}";
+        return Texts.Say("road.out", what, cure, nothing);
     }
 
     private static bool IsSettable(FigureKind kind) =>
@@ -100,30 +101,40 @@ internal static class RoadSentences
     /// <summary>A figure in one sentence: where it is, what is asked, what makes it.</summary>
     public static string Reason(RoadFigure figure, RoadDisplay display)
     {
-        var give =
-            $"{Capital(RoadNames.Of(figure.Kind, figure.Side))} would be {display.Said(figure.Kind, figure.Value)}, {GiveOrTake(figure, display)}";
+        var give = Texts.Say(
+            "road.would-be",
+            Capital(RoadNames.Of(figure.Kind, figure.Side)),
+            display.Said(figure.Kind, figure.Value),
+            GiveOrTake(figure, display)
+        );
         return $"{give}; {Asked(figure.Book, figure.Kind, display)}.{AmongAll(JudgedTogether.LooksOut(figure))}{From(figure, display)}";
     }
 
     /// <summary>That a drawing is beyond its own book: more likely a slip in entering it than a car.</summary>
     public static string DrawnBeyond(RoadFigure figure, RoadDisplay display) =>
-        $"The drawing itself gives {RoadNames.Of(figure.Kind)} {display.Said(figure.Kind, figure.Drawn)}, and {Asked(figure.Book, figure.Kind, display)}: check the places and angles entered. Until then there is no verdict on it.";
+        Texts.Say(
+            "road.the-drawing-itself-gives-and",
+            RoadNames.Of(figure.Kind),
+            display.Said(figure.Kind, figure.Drawn),
+            Asked(figure.Book, figure.Kind, display)
+        );
 
     /// <summary>A result of the wheel check in one sentence.</summary>
     public static string Reason(WheelResult result, RoadDisplay display)
     {
-        var give =
-            $"{Capital(NameOf(result))} reads {display.Said(result.Kind, result.Value)}, give or take {display.Size(result.Kind, 2 * result.U)}";
+        var give = Texts.Say(
+            "road.reads-give-or-take",
+            Capital(NameOf(result)),
+            display.Said(result.Kind, result.Value),
+            display.Size(result.Kind, 2 * result.U)
+        );
         return $"{give}; {Asked(result.Book, result.Kind, display)}.{AmongAll(JudgedTogether.LooksOut(result))}";
     }
 
     private static string GiveOrTake(RoadFigure figure, RoadDisplay display) =>
-        figure.IsAsDrawn ? "as drawn" : $"give or take {display.Size(figure.Kind, 2 * figure.U)}";
+        figure.IsAsDrawn ? Texts.Say("road.as-drawn") : Texts.Say("road.give-or-take", display.Size(figure.Kind, 2 * figure.U));
 
-    private static string AmongAll(bool looksOut) =>
-        looksOut
-            ? " By itself it would be out; of so many figures judged together one may look so by chance, so measure again what makes it."
-            : "";
+    private static string AmongAll(bool looksOut) => looksOut ? Texts.Say("road.by-itself-it-would-be") : "";
 
     /// <summary>What a result of the wheel check is called.</summary>
     public static string NameOf(WheelResult result) =>
@@ -141,16 +152,16 @@ internal static class RoadSentences
     {
         var whose = book?.Source switch
         {
-            Car.LimitSource.Factory => "the book allows",
-            Car.LimitSource.Practice => "practice allows",
-            _ => "you allow",
+            Car.LimitSource.Factory => Texts.Say("road.the-book-allows"),
+            Car.LimitSource.Practice => Texts.Say("road.practice-allows"),
+            _ => Texts.Say("road.you-allow"),
         };
         return (book?.LeastSi, book?.MostSi) switch
         {
-            ({ } least, { } most) => $"{whose} {display.Said(kind, least)} to {display.Said(kind, most)}",
-            ({ } least, null) => $"{whose} {display.Said(kind, least)} or more",
-            (null, { } most) => $"{whose} {display.Said(kind, most)} or less",
-            _ => "nothing is asked of it",
+            ({ } least, { } most) => Texts.Say("road.to", whose, display.Said(kind, least), display.Said(kind, most)),
+            ({ } least, null) => Texts.Say("road.or-more", whose, display.Said(kind, least)),
+            (null, { } most) => Texts.Say("road.or-less", whose, display.Said(kind, most)),
+            _ => Texts.Say("road.nothing-is-asked-of-it"),
         };
     }
 
@@ -162,7 +173,7 @@ internal static class RoadSentences
             .Take(3)
             .Select(c => $"{RoadNames.Of(c.What, c.Side)} {display.Value(figure.Kind, c.Amount)}")
             .ToList();
-        return main.Count == 0 ? "" : $" From: {string.Join(", ", main)}.";
+        return main.Count == 0 ? "" : Texts.Say("road.from", string.Join(", ", main));
     }
 
     /// <summary>The text with a capital in front.</summary>

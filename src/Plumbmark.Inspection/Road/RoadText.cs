@@ -1,5 +1,6 @@
 using System.Text;
 using Plumbmark.Inspection.Floor;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Road;
 
@@ -18,13 +19,13 @@ public static class RoadText
         var text = new StringBuilder();
         text.AppendLine(answer.Headline);
         Section(text, "Why", answer.Why);
-        Section(text, "As frame and parts would give it", [.. answer.Figures.Select(f => Line(f, display))]);
+        Section(text, Texts.Say("road.as-frame-and-parts-would"), [.. answer.Figures.Select(f => Line(f, display))]);
         RoadTravelText.Add(answer, display, (title, lines) => Section(text, title, lines));
-        Section(text, "Read at the wheels", [.. answer.Wheels.Select(w => Line(w, display)), .. answer.WheelRemarks]);
-        Section(text, "Would sharpen it most", [.. answer.Unmeasured.Select(u => Line(u, display))]);
-        Section(text, "Linear and by trial", [.. answer.Trials.Select(t => Line(t, display))]);
+        Section(text, Texts.Say("road.read-at-the-wheels"), [.. answer.Wheels.Select(w => Line(w, display)), .. answer.WheelRemarks]);
+        Section(text, Texts.Say("road.would-sharpen-it-most"), [.. answer.Unmeasured.Select(u => Line(u, display))]);
+        Section(text, Texts.Say("road.linear-and-by-trial"), [.. answer.Trials.Select(t => Line(t, display))]);
         Section(text, "Missing", answer.Missing);
-        Section(text, "Taken as drawn or otherwise assumed", answer.Assumed);
+        Section(text, Texts.Say("road.taken-as-drawn-or-otherwise"), answer.Assumed);
         Section(text, "Cautions", answer.Cautions);
         return text.ToString().ReplaceLineEndings("\n");
     }
@@ -47,7 +48,7 @@ public static class RoadText
         var nothing = display.Size(figure.Kind, 0);
         var seen = figure.Contributions.Where(c => display.Size(figure.Kind, c.Amount) != nothing).ToList();
         var named = seen.Take(MostShares).Select(c => $"{RoadNames.Of(c.What, c.Side)} {display.Value(figure.Kind, c.Amount)}");
-        return string.Join(", ", named) + (seen.Count > MostShares ? $" and {seen.Count - MostShares} smaller" : "");
+        return string.Join(", ", named) + (seen.Count > MostShares ? Texts.Say("road.and-smaller", seen.Count - MostShares) : "");
     }
 
     /// <summary>What a result of the wheel check is called.</summary>
@@ -91,19 +92,30 @@ public static class RoadText
         ArgumentNullException.ThrowIfNull(figure);
         ArgumentNullException.ThrowIfNull(display);
         return figure.IsAsDrawn
-            ? "as drawn"
-            : $"±{display.Size(figure.Kind, 2 * figure.U)}, drawn {display.Said(figure.Kind, figure.Drawn)}";
+            ? Texts.Say("road.as-drawn")
+            : Texts.Say("road.drawn", display.Size(figure.Kind, 2 * figure.U), display.Said(figure.Kind, figure.Drawn));
     }
 
     /// <summary>What is worth measuring, in one line.</summary>
     public static string Line(UnmeasuredShare u, RoadDisplay display)
     {
-        return $"measure the {RoadNames.Of(u.What, u.Side)}: not measured, it leaves {RoadNames.Of(u.Figure)} open by {display.Size(u.Figure, 2 * u.U)}";
+        return Texts.Say(
+            "road.measure-the-not-measured-it",
+            RoadNames.Of(u.What, u.Side),
+            RoadNames.Of(u.Figure),
+            display.Size(u.Figure, 2 * u.U)
+        );
     }
 
     /// <summary>How the two uncertainties of a figure compare, in one line.</summary>
     public static string Line(TrialCheck t, RoadDisplay display) =>
-        $"{RoadNames.Of(t.Kind, t.Side)}: {(t.Agrees ? "agree" : "do NOT agree; go by the trials")}, "
-        + $"linear {display.Said(t.Kind, t.LinearLow)} to {display.Said(t.Kind, t.LinearHigh)}, "
-        + $"tried {display.Said(t.Kind, t.TriedLow)} to {display.Said(t.Kind, t.TriedHigh)}";
+        Texts.Say(
+            "road.linear-to-tried-to",
+            RoadNames.Of(t.Kind, t.Side),
+            t.Agrees ? "agree" : Texts.Say("road.do-not-agree-go-by"),
+            display.Said(t.Kind, t.LinearLow),
+            display.Said(t.Kind, t.LinearHigh),
+            display.Said(t.Kind, t.TriedLow),
+            display.Said(t.Kind, t.TriedHigh)
+        );
 }

@@ -1,10 +1,12 @@
+using Plumbmark.Inspection.Language;
+
 namespace Plumbmark.Inspection.Road;
 
 /// <summary>How the front wheels stand on the road, turn and travel, as <c>plumbmark road</c> prints it for a person.</summary>
 internal static class RoadTravelText
 {
-    private const string Left = "Left front wheel through its travel, as found";
-    private const string Right = "Right front wheel through its travel, as found";
+    private static string Left => Texts.Say("road.travel.left-front-wheel-through-its");
+    private static string Right => Texts.Say("road.travel.right-front-wheel-through-its");
     private static readonly string[] s_columns =
     [
         "travel",
@@ -12,11 +14,11 @@ internal static class RoadTravelText
         "toe-in",
         "castor",
         "king-pin",
-        "half track",
+        Texts.Say("road.travel.half-track"),
         "forward",
         "scrub",
         "trail",
-        "roll centre",
+        Texts.Say("road.travel.roll-centre"),
     ];
 
     /// <summary>Adds the sections that an answer has something for.</summary>
@@ -25,22 +27,35 @@ internal static class RoadTravelText
     /// <param name="section">Takes a title and its lines.</param>
     public static void Add(RoadAnswer answer, RoadDisplay display, Action<string, IReadOnlyList<string>> section)
     {
-        section("At the road", [.. answer.Ground.Select(g => Line(g, display))]);
-        section("Toe-out on turns", [.. answer.Turns.Select(Line)]);
+        section(Texts.Say("road.travel.at-the-road"), [.. answer.Ground.Select(g => Line(g, display))]);
+        section(Texts.Say("road.travel.toe-out-on-turns"), [.. answer.Turns.Select(Line)]);
         section(Left, Table(answer.FoundCurves[Side.Left], display));
         section(Right, Table(answer.FoundCurves[Side.Right], display));
     }
 
     private static string Line(GroundAnswer g, RoadDisplay display)
     {
-        string Both(double found, double drawn) => $"{display.SignedLength(found)} (drawn {display.SignedLength(drawn)})";
-        return $"{RoadNames.Of(g.Side)}: scrub radius {Both(g.ScrubRadius, g.ScrubRadiusDrawn)}, trail {Both(g.Trail, g.TrailDrawn)}, roll centre {Both(g.RollCentre, g.RollCentreDrawn)} above the road";
+        string Both(double found, double drawn) => Texts.Say("road.travel.drawn", display.SignedLength(found), display.SignedLength(drawn));
+        return Texts.Say(
+            "road.travel.scrub-radius-trail-roll-centre",
+            RoadNames.Of(g.Side),
+            Both(g.ScrubRadius, g.ScrubRadiusDrawn),
+            Both(g.Trail, g.TrailDrawn),
+            Both(g.RollCentre, g.RollCentreDrawn)
+        );
     }
 
     private static string Line(TurnPoint turn)
     {
-        static string Outer(TurnedWheels? wheels) => wheels is { } w ? RoadDisplay.Size(w.OuterTurn) : "beyond reach";
-        return $"inner wheel {RoadDisplay.Size(turn.Inner)}: outer wheel {Outer(turn.ToTheLeft)} to the left, {Outer(turn.ToTheRight)} to the right, drawn {Outer(turn.Drawn)}";
+        static string Outer(TurnedWheels? wheels) =>
+            wheels is { } w ? RoadDisplay.Size(w.OuterTurn) : Texts.Say("road.travel.beyond-reach");
+        return Texts.Say(
+            "road.travel.inner-wheel-outer-wheel-to",
+            RoadDisplay.Size(turn.Inner),
+            Outer(turn.ToTheLeft),
+            Outer(turn.ToTheRight),
+            Outer(turn.Drawn)
+        );
     }
 
     private static List<string> Table(IReadOnlyList<CurvePoint> curve, RoadDisplay display)

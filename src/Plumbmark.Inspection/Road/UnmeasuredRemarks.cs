@@ -1,9 +1,16 @@
+using Plumbmark.Inspection.Language;
+
 namespace Plumbmark.Inspection.Road;
 
 /// <summary>Says which places and parts nobody has measured, so that they are taken as drawn.</summary>
 internal static class UnmeasuredRemarks
 {
-    private static readonly string[] s_axes = ["fore and aft", "in and out", "in height"];
+    private static readonly string[] s_axes =
+    [
+        Texts.Say("road.unmeasured-remarks.fore-and-aft"),
+        Texts.Say("road.unmeasured-remarks.in-and-out"),
+        Texts.Say("road.unmeasured-remarks.in-height"),
+    ];
 
     /// <summary>Adds a sentence for each part of each side that is not measured, or not in every direction.</summary>
     public static void Add(RoadSection section, RoadDeviations deviations, bool hasFront, RearAxle? rear, RoadRemarks remarks)
@@ -24,13 +31,15 @@ internal static class UnmeasuredRemarks
                 else if (found.Contains(false) && RoadParameters.IsPickUp(part))
                 {
                     var open = string.Join(" and ", s_axes.Where((_, axis) => !found[axis]));
-                    remarks.Assume($"The {RoadNames.Of(part, side)} is not measured {open}; it is taken as drawn there.");
+                    remarks.Assume(Texts.Say("road.unmeasured-remarks.the-is-not-measured-it", RoadNames.Of(part, side), open));
                 }
             }
 
             if (nothing.Count > 0)
             {
-                remarks.Assume($"Not measured on the {RoadNames.Of(side)} and taken as drawn: {string.Join(", ", nothing)}.");
+                remarks.Assume(
+                    Texts.Say("road.unmeasured-remarks.not-measured-on-the-and", RoadNames.Of(side), string.Join(", ", nothing))
+                );
             }
         }
     }

@@ -1,4 +1,5 @@
 using Plumbmark.Engine.Linkage;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Road;
 
@@ -56,17 +57,15 @@ internal sealed partial class WheelCheck
         var pads = _readings.OfType<WheelReading.Pad>().ToList();
         if (pads.LastOrDefault(p => p.Wheel == left) is not { } l || pads.LastOrDefault(p => p.Wheel == right) is not { } r)
         {
-            Remark(
-                "The pads under the wheels were not levelled or not read: a floor that falls leans every camber alike, one side up, the other down."
-            );
-            return Unknown(WheelCheckNumbers.FloorLeanRadians, "The pads were not read");
+            Remark(Texts.Say("road.wheel-check--camber.the-pads-under-the-wheels"));
+            return Unknown(WheelCheckNumbers.FloorLeanRadians, Texts.Say("road.wheel-check--camber.the-pads-were-not-read"));
         }
 
         if (TrackOf(isFront) is not { } track)
         {
-            Remark("The pads were read, but the track is not told, so camber cannot be corrected for them.");
+            Remark(Texts.Say("road.wheel-check--camber.the-pads-were-read-but"));
             var most = Math.Abs(l.Value.Metres - r.Value.Metres) / WheelCheckNumbers.LeastTrackMetres;
-            return Unknown(Math.Max(most, WheelCheckNumbers.FloorLeanRadians), "The track is not told");
+            return Unknown(Math.Max(most, WheelCheckNumbers.FloorLeanRadians), Texts.Say("road.wheel-check--camber.the-track-is-not-told"));
         }
 
         var lean = Math.Atan2(l.Value.Metres - r.Value.Metres, track);
@@ -76,11 +75,7 @@ internal sealed partial class WheelCheck
 
     // Not corrected, but the ± says so.
     private static (double, double, IReadOnlyList<string>) Unknown(double u, string why) =>
-        (
-            0,
-            u,
-            [$"{why}: ±{RoadDisplay.Size(2 * u)} of it is for the lean of the floor, which nobody measured (common practice, no source)."]
-        );
+        (0, u, [Texts.Say("road.wheel-check--camber.of-it-is-for-the", why, RoadDisplay.Size(2 * u))]);
 
     private double? TrackOf(bool isFront) =>
         BookLength(isFront ? FigureKind.FrontTrack : FigureKind.RearTrack)

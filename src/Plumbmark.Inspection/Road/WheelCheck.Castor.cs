@@ -1,4 +1,5 @@
 using Plumbmark.Engine.Linkage;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Road;
 
@@ -14,7 +15,7 @@ internal sealed partial class WheelCheck
             var (kingPin, uKingPin) = Mean(readings, s => s.Exact().KingPinRadians);
             var byDegrees = readings.Average(r => SwingOf(r).ByShortForm());
             var ids = readings.Select(r => r.Id).ToList();
-            List<string> remarks = [.. ShortForm("camber difference over the turn in degrees", castor, byDegrees)];
+            List<string> remarks = [.. ShortForm(Texts.Say("road.wheel-check--castor.camber-difference-over-the-turn"), castor, byDegrees)];
             Add(FigureKind.Castor, group.Key, null, null, castor, u, ids, remarks);
             Add(
                 FigureKind.KingPin,
@@ -25,8 +26,12 @@ internal sealed partial class WheelCheck
                 uKingPin,
                 ids,
                 [
-                    "King-pin inclination comes from the bow of the curve, so it is far less sure than castor.",
-                    .. ShortForm("mean camber over one less the turn's cosine", kingPin, readings.Average(r => SwingOf(r).KingPinByMean())),
+                    Texts.Say("road.wheel-check--castor.king-pin-inclination-comes-from"),
+                    .. ShortForm(
+                        Texts.Say("road.wheel-check--castor.mean-camber-over-one-less"),
+                        kingPin,
+                        readings.Average(r => SwingOf(r).KingPinByMean())
+                    ),
                 ]
             );
         }
@@ -39,7 +44,13 @@ internal sealed partial class WheelCheck
     {
         if (Math.Abs(shortForm - exact) > HalfMinute)
         {
-            yield return $"The short form ({form}) would say {RoadDisplay.Signed(shortForm)}: {RoadDisplay.Size(shortForm - exact)} too {(shortForm < exact ? "low" : "high")}.";
+            yield return Texts.Say(
+                "road.wheel-check--castor.the-short-form-would-say",
+                form,
+                RoadDisplay.Signed(shortForm),
+                RoadDisplay.Size(shortForm - exact),
+                shortForm < exact ? "low" : "high"
+            );
         }
     }
 

@@ -1,4 +1,5 @@
 using Plumbmark.Engine.Linkage;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Road;
 
@@ -33,7 +34,8 @@ internal sealed partial class WheelCheck
         return new(r.Id, r.HalfTurn, value, WheelCheckNumbers.Gap(r) * Math.Sqrt(2) / diameter, diameter);
     }
 
-    private IEnumerable<string> AtRim(double totalToe) => _display.ToeAtRim(totalToe) is { } said ? [$"That is {said}."] : [];
+    private IEnumerable<string> AtRim(double totalToe) =>
+        _display.ToeAtRim(totalToe) is { } said ? [Texts.Say("road.wheel-check--toe.that-is", said)] : [];
 
     private void AddStrings()
     {
@@ -55,9 +57,7 @@ internal sealed partial class WheelCheck
             }
             else if (check.ToeToString(wheel) is not null)
             {
-                Remark(
-                    "The strings tell each wheel's toe to the centre line only with the hub distances of all four wheels and the wheelbase."
-                );
+                Remark(Texts.Say("road.wheel-check--toe.the-strings-tell-each-wheels"));
             }
         }
 
@@ -70,7 +70,7 @@ internal sealed partial class WheelCheck
 
         if (!check.StringsMeasured && _readings.OfType<WheelReading.StringGaps>().Any())
         {
-            Remark("The strings' distance apart ahead and behind was not measured; they are taken as parallel to a couple of millimetres.");
+            Remark(Texts.Say("road.wheel-check--toe.the-strings-distance-apart-ahead"));
         }
     }
 

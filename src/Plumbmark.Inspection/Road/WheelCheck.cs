@@ -1,3 +1,5 @@
+using Plumbmark.Inspection.Language;
+
 namespace Plumbmark.Inspection.Road;
 
 /// <summary>What the readings at the wheels say after assembly: camber, castor, toe, thrust line, wheelbase and ride height, each with its uncertainty and its verdict against the book.</summary>
@@ -87,8 +89,8 @@ internal sealed partial class WheelCheck
 
     private static IReadOnlyList<string> RunOut(HalfTurns angle) =>
         angle.RunOut is { } runOut
-            ? [$"The rim's own run-out, {RoadDisplay.Size(runOut)}, is taken out by the half turn."]
-            : ["Read in one position only: the rim's run-out is still in it. Roll the car half a wheel's turn and read again."];
+            ? [Texts.Say("road.wheel-check.the-rims-own-run-out", RoadDisplay.Size(runOut))]
+            : [Texts.Say("road.wheel-check.read-in-one-position-only")];
 
     private static (double Value, double U) MeanOf(IReadOnlyList<(double Value, double U)> readings) =>
         (readings.Average(r => r.Value), Math.Sqrt(readings.Sum(r => r.U * r.U)) / readings.Count);

@@ -1,3 +1,5 @@
+using Plumbmark.Inspection.Language;
+
 namespace Plumbmark.Inspection.Road;
 
 /// <summary>A reading of the wheel check in one line, as typed.</summary>
@@ -7,28 +9,58 @@ public static class WheelReadingWords
     public static string For(WheelReading reading)
     {
         ArgumentNullException.ThrowIfNull(reading);
-        var half = reading.HalfTurn ? ", half a turn on" : "";
+        var half = reading.HalfTurn ? Texts.Say("road.wheel-reading.half-a-turn-on") : "";
         return Of(reading) + half;
     }
 
     private static string Of(WheelReading reading) =>
         reading switch
         {
-            WheelReading.PlumbLine r =>
-                $"{RoadNames.Of(r.Wheel)}, plumb line, top {r.Top.AsTyped}, bottom {r.Bottom.AsTyped} over {r.Span.AsTyped}",
-            WheelReading.Level r => $"{RoadNames.Of(r.Wheel)}, camber by level, {r.Camber.AsTyped}",
-            WheelReading.StringGaps r =>
-                $"{RoadNames.Of(r.Wheel)}, string, front {r.Front.AsTyped}, rear {r.Rear.AsTyped} over {r.Span.AsTyped}{Hub(r)}",
-            WheelReading.Strings r => $"strings apart {r.Ahead.AsTyped} ahead, {r.Behind.AsTyped} behind, {r.Between.AsTyped} between",
-            WheelReading.Across r =>
-                $"{(r.Axle == Axle.Front ? "front" : "rear")} toe, {r.Ahead.AsTyped} ahead, {r.Behind.AsTyped} behind at {r.Diameter.AsTyped}{(r.AtTread ? " on the tread" : "")}",
-            WheelReading.Swing r =>
-                $"{RoadNames.Of(r.Wheel)}, castor, {r.Ahead.AsTyped} ahead, {r.OutCamber.AsTyped} at {r.OutTurn.AsTyped} out, {r.InCamber.AsTyped} at {r.InTurn.AsTyped} in",
-            WheelReading.RideHeight r => $"{RoadNames.Of(r.Wheel)}, ride height {r.Value.AsTyped}",
-            WheelReading.Wheelbase r => $"{RoadNames.Of(r.Side)} wheelbase {r.Value.AsTyped}",
-            WheelReading.Pad r => $"{RoadNames.Of(r.Wheel)}, pad {r.Value.AsTyped}",
+            WheelReading.PlumbLine r => Texts.Say(
+                "road.wheel-reading.plumb-line-top-bottom-over",
+                RoadNames.Of(r.Wheel),
+                r.Top.AsTyped,
+                r.Bottom.AsTyped,
+                r.Span.AsTyped
+            ),
+            WheelReading.Level r => Texts.Say("road.wheel-reading.camber-by-level", RoadNames.Of(r.Wheel), r.Camber.AsTyped),
+            WheelReading.StringGaps r => Texts.Say(
+                "road.wheel-reading.string-front-rear-over",
+                RoadNames.Of(r.Wheel),
+                r.Front.AsTyped,
+                r.Rear.AsTyped,
+                r.Span.AsTyped,
+                Hub(r)
+            ),
+            WheelReading.Strings r => Texts.Say(
+                "road.wheel-reading.strings-apart-ahead-behind-between",
+                r.Ahead.AsTyped,
+                r.Behind.AsTyped,
+                r.Between.AsTyped
+            ),
+            WheelReading.Across r => Texts.Say(
+                "road.wheel-reading.toe-ahead-behind-at",
+                r.Axle == Axle.Front ? "front" : "rear",
+                r.Ahead.AsTyped,
+                r.Behind.AsTyped,
+                r.Diameter.AsTyped,
+                r.AtTread ? Texts.Say("road.wheel-reading.on-the-tread") : ""
+            ),
+            WheelReading.Swing r => Texts.Say(
+                "road.wheel-reading.castor-ahead-at-out-at",
+                RoadNames.Of(r.Wheel),
+                r.Ahead.AsTyped,
+                r.OutCamber.AsTyped,
+                r.OutTurn.AsTyped,
+                r.InCamber.AsTyped,
+                r.InTurn.AsTyped
+            ),
+            WheelReading.RideHeight r => Texts.Say("road.wheel-reading.ride-height", RoadNames.Of(r.Wheel), r.Value.AsTyped),
+            WheelReading.Wheelbase r => Texts.Say("road.wheel-reading.wheelbase", RoadNames.Of(r.Side), r.Value.AsTyped),
+            WheelReading.Pad r => Texts.Say("road.wheel-reading.pad", RoadNames.Of(r.Wheel), r.Value.AsTyped),
             _ => throw new System.Diagnostics.UnreachableException(),
         };
 
-    private static string Hub(WheelReading.StringGaps reading) => reading.Hub is { } hub ? $", hub {hub.AsTyped}" : "";
+    private static string Hub(WheelReading.StringGaps reading) =>
+        reading.Hub is { } hub ? Texts.Say("road.wheel-reading.hub", hub.AsTyped) : "";
 }

@@ -1,4 +1,5 @@
 using Plumbmark.Inspection.Bench;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Bench;
 
@@ -13,10 +14,16 @@ internal static class BenchChoices
 
     public static IReadOnlyList<(string Value, string Text)> Conditions { get; } = All<PartCondition>(PartWords.For);
 
-    public static IReadOnlyList<(string Value, string Text)> Sides { get; } = [("left", "left"), ("right", "right"), ("none", "neither")];
+    public static IReadOnlyList<(string Value, string Text)> Sides { get; } =
+    [("left", Say("bench.left")), ("right", Say("bench.right")), ("none", Say("bench.neither"))];
 
     public static IReadOnlyList<(string Value, string Text)> Marks { get; } =
-    [("Cast", "cast"), ("Stamped", "stamped"), ("Label", "on a label"), ("Unknown", "not told")];
+    [
+        ("Cast", Say("bench.cast")),
+        ("Stamped", Say("bench.stamped")),
+        ("Label", Say("bench.on-a-label")),
+        ("Unknown", Say("bench.not-told")),
+    ];
 
     /// <summary>The case of an enumeration that a form sent; null when it is none.</summary>
     public static T? Of<T>(string text)

@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Http;
 using Plumbmark.Web.Server;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Bench;
 
@@ -28,7 +29,7 @@ public static class BenchRoom
         routes.CarChange("bench/types/{type}/removal", TypeChanges.Remove);
     }
 
-    internal const string NoSuchPart = "There is no such part on the bench.";
+    internal static string NoSuchPart => Say("bench.there-is-no-such");
 
     private static IResult ShowPart(CarRequest request) =>
         PartView.Of(request) is { } view ? Show.Page<PartPage>(view) : Show.NotFound(NoSuchPart);
@@ -39,5 +40,5 @@ public static class BenchRoom
     private static IResult ShowWithdrawal(CarRequest request) =>
         MeasureWithdrawalView.Of(request, new FieldFaults()) is { } view
             ? Show.Page<MeasureWithdrawalPage>(view)
-            : Show.NotFound("There is no such measure, or it was taken back before.");
+            : Show.NotFound(Say("bench.there-is-no-such-measure"));
 }

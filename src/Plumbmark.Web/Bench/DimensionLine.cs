@@ -1,6 +1,7 @@
 using Plumbmark.Inspection.Bench;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Bench;
 
@@ -36,11 +37,15 @@ public sealed record DimensionLine(
         var off = words.Signed(value.Quantity, c.Deviation, c.U);
         return c.Against switch
         {
-            ComparedWith.Book => $"{off} from the book ({c.Reference})",
-            ComparedWith.Mirror =>
-                $"{off} from {c.Reference ?? "the other side"}{(c.PutDownTo is { } other ? $", put down to {other}" : "")}",
-            _ when value.ShouldBeNothing => "should be nothing",
-            _ => "against its limit",
+            ComparedWith.Book => Say("bench.dimension.from-the-book", off, c.Reference),
+            ComparedWith.Mirror => Say(
+                "bench.dimension.n-from-n-n",
+                off,
+                c.Reference ?? Say("bench.dimension.the-other-side"),
+                c.PutDownTo is { } other ? Say("bench.dimension.put-down-to", other) : ""
+            ),
+            _ when value.ShouldBeNothing => Say("bench.dimension.should-be-nothing"),
+            _ => Say("bench.dimension.against-its-limit"),
         };
     }
 
@@ -48,15 +53,20 @@ public sealed record DimensionLine(
     {
         if (c.Limit is not { } limit)
         {
-            return "no limit known";
+            return Say("bench.dimension.no-limit-known");
         }
 
         var whose = limit.Source switch
         {
-            LimitSource.Factory => "factory",
-            LimitSource.Practice => "practice",
-            _ => "own",
+            LimitSource.Factory => Say("bench.dimension.factory"),
+            LimitSource.Practice => Say("bench.dimension.practice"),
+            _ => Say("bench.dimension.own"),
         };
-        return $"limit {words.Value(value.Quantity, limit.Si, Math.Min(limit.Si / 10, c.U))}, {whose}{(limit.Note is { } note ? $": {note}" : "")}";
+        return Say(
+            "bench.dimension.limit-n-n-n",
+            words.Value(value.Quantity, limit.Si, Math.Min(limit.Si / 10, c.U)),
+            whose,
+            limit.Note is { } note ? $": {note}" : ""
+        );
     }
 }

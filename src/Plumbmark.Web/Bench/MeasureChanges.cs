@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Http;
 using Plumbmark.Inspection.Journal;
 using Plumbmark.Web.Server;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Bench;
 
@@ -35,10 +36,10 @@ internal static class MeasureChanges
     public static IResult TakeBack(CarRequest request)
     {
         var faults = new FieldFaults();
-        var reason = request.RequiredText("reason", "a reason", faults);
+        var reason = request.RequiredText("reason", Say("bench.measure.a-reason"), faults);
         if (MeasureWithdrawalView.Of(request, faults) is not { } view)
         {
-            return Show.NotFound("There is no such measure, or it was taken back before.");
+            return Show.NotFound(Say("bench.measure.there-is-no-such"));
         }
 
         return faults.Any

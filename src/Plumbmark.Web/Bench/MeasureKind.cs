@@ -1,4 +1,5 @@
 using Plumbmark.Inspection.Bench;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Bench;
 
@@ -18,61 +19,40 @@ public sealed record MeasureKind(string Word, string Label, string Hint, IReadOn
     /// <summary>How many loads the form for a spring asks for.</summary>
     public const int Loads = 4;
 
-    private static readonly MeasureField s_dimension = new("dimension", "Which dimension", IsDimension: true);
+    private static readonly MeasureField s_dimension = new("dimension", Say("bench.measure.which-dimension"), IsDimension: true);
     private static readonly MeasureField[] s_repeats =
     [
-        new("value1", "It reads", Group: "Readings"),
-        new("value2", "again", Group: "Readings"),
-        new("value3", "once more", Group: "Readings"),
+        new("value1", Say("bench.measure.it-reads"), Group: Say("bench.measure.readings")),
+        new("value2", Say("bench.measure.again"), Group: Say("bench.measure.readings")),
+        new("value3", Say("bench.measure.once-more"), Group: Say("bench.measure.readings")),
     ];
 
     /// <summary>Every way.</summary>
     public static IReadOnlyList<MeasureKind> All { get; } =
     [
-        new("length", "Length", "Caliper, rule or height gauge. Two or three repeats make it surer.", [s_dimension, .. s_repeats]),
-        new(
-            "straightedge",
-            "Straightedge",
-            "The gap under it at several places. A measured gap, two feelers (0.004 to 0.005: goes, stops) or paper (2 sheets, 0.10 mm each as a rule).",
-            StraightedgeFields()
-        ),
-        new(
-            "rods",
-            "Rods in eyes",
-            "A straight rod through each eye. Their distance at two places, and the height of each rod there. The plate need not be level.",
-            RodFields()
-        ),
-        new(
-            "heights",
-            "Heights",
-            "Clamp the part to a flat surface. Three or four heights on the clamped face tell how it really stands; then the place that matters.",
-            HeightFields()
-        ),
-        new("bore", "Bore", "Two directions square to each other near the mouth, and two deep inside.", BoreFields()),
-        new(
-            "centres",
-            "Bore to bore",
-            "Between the edges, over the edges, or from centre to centre. The bores' diameters do the rest.",
-            CentreFields()
-        ),
+        new("length", Say("bench.measure.length"), Say("bench.measure.caliper-rule-or-height"), [s_dimension, .. s_repeats]),
+        new("straightedge", Say("bench.measure.straightedge"), Say("bench.measure.the-gap-under-it"), StraightedgeFields()),
+        new("rods", Say("bench.measure.rods-in-eyes"), Say("bench.measure.a-straight-rod-through"), RodFields()),
+        new("heights", Say("bench.measure.heights"), Say("bench.measure.clamp-the-part-to"), HeightFields()),
+        new("bore", Say("bench.measure.bore"), Say("bench.measure.two-directions-square-to"), BoreFields()),
+        new("centres", Say("bench.measure.bore-to-bore"), Say("bench.measure.between-the-edges-over"), CentreFields()),
         new(
             "back-to-back",
-            "Back to back",
-            "Both sides laid together on one rod: how much larger this part is than the other.",
-            [s_dimension, new("value1", "Larger by", "Minus where it is smaller.")]
+            Say("bench.measure.back-to-back"),
+            Say("bench.measure.both-sides-laid-together"),
+            [s_dimension, new("value1", Say("bench.measure.larger-by"), Say("bench.measure.minus-where-it-is"))]
         ),
-        new("angle", "Angle", "Protractor or digital level, in degrees.", [s_dimension, .. s_repeats]),
-        new(
-            "spring",
-            "Spring",
-            "Its length under known loads; no load is one of them. A proper restraint, and no hands between the coils.",
-            SpringFields()
-        ),
+        new("angle", Say("bench.measure.angle"), Say("bench.measure.protractor-or-digital-level"), [s_dimension, .. s_repeats]),
+        new("spring", Say("bench.measure.spring"), Say("bench.measure.its-length-under-known"), SpringFields()),
         new(
             "run-out",
-            "Run-out",
-            "Turn it between centres or in V-blocks under a dial.",
-            [s_dimension, new("value1", "Highest", Group: "The dial shows"), new("value2", "Lowest", Group: "The dial shows")]
+            Say("bench.measure.run-out"),
+            Say("bench.measure.turn-it-between-centres"),
+            [
+                s_dimension,
+                new("value1", Say("bench.measure.highest"), Group: Say("bench.measure.the-dial-shows")),
+                new("value2", Say("bench.measure.lowest"), Group: Say("bench.measure.the-dial-shows")),
+            ]
         ),
     ];
 
@@ -102,23 +82,23 @@ public sealed record MeasureKind(string Word, string Label, string Hint, IReadOn
                 .SelectMany(n =>
                     new[]
                     {
-                        new MeasureField($"at{n}", $"Place {n}", Group: $"Gap {n}"),
-                        new MeasureField($"gap{n}", $"Gap {n}", Group: $"Gap {n}"),
+                        new MeasureField($"at{n}", Say("bench.measure.place-n", n), Group: Say("bench.measure.gap-n", n)),
+                        new MeasureField($"gap{n}", Say("bench.measure.gap-n", n), Group: Say("bench.measure.gap-n", n)),
                     }
                 ),
         ];
 
     private static MeasureField[] RodFields() =>
         [
-            new("from", "First eye", Group: "Eyes"),
-            new("to", "Second eye", Group: "Eyes"),
-            new("span", "How far apart the two places are, along the rods"),
-            new("near", "Rod to rod at the first place", Group: "Distance"),
-            new("far", "at the second", Group: "Distance"),
-            new("fromFirst", "First rod's height there", Group: "First rod"),
-            new("fromSecond", "at the second", Group: "First rod"),
-            new("toFirst", "Second rod's height there", Group: "Second rod"),
-            new("toSecond", "at the second", Group: "Second rod"),
+            new("from", Say("bench.measure.first-eye"), Group: Say("bench.measure.eyes")),
+            new("to", Say("bench.measure.second-eye"), Group: Say("bench.measure.eyes")),
+            new("span", Say("bench.measure.how-far-apart-the")),
+            new("near", Say("bench.measure.rod-to-rod-at"), Group: Say("bench.measure.distance")),
+            new("far", Say("bench.measure.at-the-second"), Group: Say("bench.measure.distance")),
+            new("fromFirst", Say("bench.measure.first-rods-height-there"), Group: Say("bench.measure.first-rod")),
+            new("fromSecond", Say("bench.measure.at-the-second"), Group: Say("bench.measure.first-rod")),
+            new("toFirst", Say("bench.measure.second-rods-height-there"), Group: Say("bench.measure.second-rod")),
+            new("toSecond", Say("bench.measure.at-the-second"), Group: Say("bench.measure.second-rod")),
         ];
 
     private static MeasureField[] HeightFields() =>
@@ -128,36 +108,46 @@ public sealed record MeasureKind(string Word, string Label, string Hint, IReadOn
                 .SelectMany(n =>
                     new[]
                     {
-                        new MeasureField($"faceX{n}", "Along", Group: $"On the face, place {n}"),
-                        new MeasureField($"faceY{n}", "Across", Group: $"On the face, place {n}"),
-                        new MeasureField($"faceHeight{n}", "Height", Group: $"On the face, place {n}"),
+                        new MeasureField($"faceX{n}", Say("bench.measure.along"), Group: Say("bench.measure.on-the-face-place", n)),
+                        new MeasureField($"faceY{n}", Say("bench.measure.across"), Group: Say("bench.measure.on-the-face-place", n)),
+                        new MeasureField($"faceHeight{n}", Say("bench.measure.height"), Group: Say("bench.measure.on-the-face-place", n)),
                     }
                 ),
             s_dimension,
-            new("x", "Along", Group: "The place that matters"),
-            new("y", "Across", Group: "The place that matters"),
-            new("height", "Height", Group: "The place that matters"),
+            new("x", Say("bench.measure.along"), Group: Say("bench.measure.the-place-that-matters")),
+            new("y", Say("bench.measure.across"), Group: Say("bench.measure.the-place-that-matters")),
+            new("height", Say("bench.measure.height"), Group: Say("bench.measure.the-place-that-matters")),
         ];
 
     private static MeasureField[] BoreFields() =>
         [
-            new("bore", "Which bore"),
-            new("mouth1", "Near the mouth", Group: "Near the mouth"),
-            new("mouth2", "square to it", Group: "Near the mouth"),
-            new("deep1", "Deep inside", Group: "Deep inside"),
-            new("deep2", "square to it", Group: "Deep inside"),
-            new("mate", "What goes in it measures", Group: "What goes in"),
-            new("mateIs", "and is", Choices: [("pin", "a pin that turns"), ("bush", "a pressed bush")], Group: "What goes in"),
+            new("bore", Say("bench.measure.which-bore")),
+            new("mouth1", Say("bench.measure.near-the-mouth"), Group: Say("bench.measure.near-the-mouth")),
+            new("mouth2", Say("bench.measure.square-to-it"), Group: Say("bench.measure.near-the-mouth")),
+            new("deep1", Say("bench.measure.deep-inside"), Group: Say("bench.measure.deep-inside")),
+            new("deep2", Say("bench.measure.square-to-it"), Group: Say("bench.measure.deep-inside")),
+            new("mate", Say("bench.measure.what-goes-in-it"), Group: Say("bench.measure.what-goes-in")),
+            new(
+                "mateIs",
+                Say("bench.measure.and-is"),
+                Choices: [("pin", Say("bench.measure.a-pin-that-turns")), ("bush", Say("bench.measure.a-pressed-bush"))],
+                Group: Say("bench.measure.what-goes-in")
+            ),
         ];
 
     private static MeasureField[] CentreFields() =>
         [
-            new("from", "First bore", Group: "Bores"),
-            new("to", "Second bore", Group: "Bores"),
+            new("from", Say("bench.measure.first-bore"), Group: Say("bench.measure.bores")),
+            new("to", Say("bench.measure.second-bore"), Group: Say("bench.measure.bores")),
             new(
                 "over",
-                "Measured",
-                Choices: [("inside", "between the near edges"), ("outside", "over the far edges"), ("centre", "from centre to centre")]
+                Say("bench.measure.measured"),
+                Choices:
+                [
+                    ("inside", Say("bench.measure.between-the-near-edges")),
+                    ("outside", Say("bench.measure.over-the-far-edges")),
+                    ("centre", Say("bench.measure.from-centre-to-centre")),
+                ]
             ),
             .. s_repeats,
         ];
@@ -171,11 +161,11 @@ public sealed record MeasureKind(string Word, string Label, string Hint, IReadOn
                     {
                         new MeasureField(
                             $"load{n}",
-                            $"Load {n}",
-                            n == 1 ? "With its unit: 0 lbf, 200 lbf, 90 kgf, 890 N." : null,
-                            Group: $"Length {n}"
+                            Say("bench.measure.load-n", n),
+                            n == 1 ? Say("bench.measure.with-its-unit-0") : null,
+                            Group: Say("bench.measure.length-n", n)
                         ),
-                        new MeasureField($"length{n}", $"Length {n}", Group: $"Length {n}"),
+                        new MeasureField($"length{n}", Say("bench.measure.length-n", n), Group: Say("bench.measure.length-n", n)),
                     }
                 ),
         ];

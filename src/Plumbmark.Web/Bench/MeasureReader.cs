@@ -1,6 +1,8 @@
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Bench;
+using Plumbmark.Web.Layout;
 using Plumbmark.Web.Server;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Bench;
 
@@ -50,13 +52,13 @@ internal sealed class MeasureReader(CarRequest request, FieldFaults faults)
             }
             else
             {
-                faults.Add(field, $"“{text}” is not an angle; write degrees, such as 7.5, or 7 deg 30'.");
+                faults.Add(field, Say("bench.measure.is-not-an-angle", text));
             }
         }
 
         if (angles.Count == 0)
         {
-            faults.Add("value1", "Nothing is written here; at least one reading is needed.");
+            faults.Add("value1", Say("bench.measure.nothing-is-written-here"));
         }
 
         return faults.Any ? null : new Measure.Angle(id, dimension, angles);
@@ -82,7 +84,7 @@ internal sealed class MeasureReader(CarRequest request, FieldFaults faults)
 
         if (gaps.Count < 3 && !faults.Any)
         {
-            faults.Add("at1", $"{Count(gaps.Count, "gap")} written; at least three places are needed.");
+            faults.Add("at1", Words.Count(gaps.Count, "bench.measure.too-few-gaps"));
         }
 
         return faults.Any ? null : new Measure.Straightedge(id, dimension, gaps);
@@ -104,7 +106,7 @@ internal sealed class MeasureReader(CarRequest request, FieldFaults faults)
             var (goes, stops) = (Part(field, between[0]), Part(field, between[1]));
             if (goes is { } g && stops is { } s && g >= s)
             {
-                faults.Add(field, $"{between[0]} goes and {between[1]} stops: the one that stops must be the thicker.");
+                faults.Add(field, Say("bench.measure.goes-and-stops-the", between[0], between[1]));
             }
 
             return goes is { } thin && stops is { } thick ? new Gap(at, thin, thick) : null;
@@ -127,24 +129,24 @@ internal sealed class MeasureReader(CarRequest request, FieldFaults faults)
 
     private Measure? Rods(string id)
     {
-        var (from, to) = Ends("an eye");
+        var (from, to) = Ends(Say("bench.measure.an-eye"));
         var span = Positive("span");
         var (near, far) = (Optional("near"), Optional("far"));
         var first = Pair("fromFirst", "fromSecond");
         var second = Pair("toFirst", "toSecond");
         if (near is null != far is null)
         {
-            faults.Add(near is null ? "near" : "far", "The rods' distance is needed at both places, or at neither.");
+            faults.Add(near is null ? "near" : "far", Say("bench.measure.the-rods-distance-is"));
         }
 
         if (first is null != second is null)
         {
-            faults.Add(first is null ? "fromFirst" : "toFirst", "Both rods' heights are needed, or neither's.");
+            faults.Add(first is null ? "fromFirst" : "toFirst", Say("bench.measure.both-rods-heights-are"));
         }
 
         if (near is null && first is null && !faults.Any)
         {
-            faults.Add("near", "Write the rods' distance at both places, or the heights of both rods, or all.");
+            faults.Add("near", Say("bench.measure.write-the-rods-distance"));
         }
 
         return faults.Any ? null : new Measure.Rods(id, from, to, span!.Value, near, far, first, second);
@@ -174,7 +176,7 @@ internal sealed class MeasureReader(CarRequest request, FieldFaults faults)
 
     private Measure? Bore(string id)
     {
-        var bore = request.RequiredText("bore", "the bore's name, such as front eye,", faults, most: 40);
+        var bore = request.RequiredText("bore", Say("bench.measure.the-bores-name-such"), faults, most: 40);
         var mouth = new[] { Positive("mouth1"), Positive("mouth2") };
         var deep = Pair("deep1", "deep2");
         var mate = Optional("mate");
@@ -192,7 +194,7 @@ internal sealed class MeasureReader(CarRequest request, FieldFaults faults)
 
     private Measure? Centres(string id)
     {
-        var (from, to) = Ends("a bore");
+        var (from, to) = Ends(Say("bench.measure.a-bore"));
         var values = Repeats(LengthSign.NeverNegative);
         var over = request.Field("over") switch
         {
@@ -223,7 +225,7 @@ internal sealed class MeasureReader(CarRequest request, FieldFaults faults)
 
             if (AmountText.ReadLoad(text) is not { } load)
             {
-                faults.Add(field, $"“{text}” is not a load; write it with its unit, such as 200 lbf, 90 kgf or 890 N.");
+                faults.Add(field, Say("bench.measure.is-not-a-load", text));
             }
             else if (Positive($"length{n}") is { } length)
             {
@@ -233,7 +235,7 @@ internal sealed class MeasureReader(CarRequest request, FieldFaults faults)
 
         if (loads.Count < 2 && !faults.Any)
         {
-            faults.Add("load1", "A rate needs the length under at least two different loads; no load at all, 0 lbf, may be one.");
+            faults.Add("load1", Say("bench.measure.a-rate-needs-the"));
         }
 
         return faults.Any ? null : new Measure.SpringLoads(id, loads);
@@ -246,7 +248,7 @@ internal sealed class MeasureReader(CarRequest request, FieldFaults faults)
         return faults.Any ? null : new Measure.RunOut(id, dimension, [high!.Value, low!.Value]);
     }
 
-    private string Dimension() => Name(request.RequiredText("dimension", "a name for it, such as pad height,", faults, most: 40));
+    private string Dimension() => Name(request.RequiredText("dimension", Say("bench.measure.a-name-for-it"), faults, most: 40));
 
     /// <summary>Names are kept with dashes, so that "pad height" and the book's pad-height are one.</summary>
     private static string Name(string text) => string.Join('-', text.ToLowerInvariant().Split(' ', StringSplitOptions.RemoveEmptyEntries));
@@ -259,7 +261,7 @@ internal sealed class MeasureReader(CarRequest request, FieldFaults faults)
         );
         if (from.Length > 0 && from == to)
         {
-            faults.Add("to", "Both are the same; two different ones are needed.");
+            faults.Add("to", Say("bench.measure.both-are-the-same"));
         }
 
         return (from, to);
@@ -295,13 +297,11 @@ internal sealed class MeasureReader(CarRequest request, FieldFaults faults)
         var length = request.RequiredLength(field, Units, faults);
         if (length == Length.Zero)
         {
-            faults.Add(field, "Found 0; this must be more than nothing.");
+            faults.Add(field, Say("bench.measure.found-0-this-must"));
         }
 
         return length;
     }
 
     private Length? Signed(string field) => request.RequiredLength(field, Units, faults, LengthSign.MayBeNegative);
-
-    private static string Count(int n, string what) => n == 1 ? $"1 {what} is" : $"{n} {what}s are";
 }

@@ -1,5 +1,7 @@
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Bench;
+using Plumbmark.Web.Layout;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Bench;
 
@@ -10,35 +12,60 @@ internal static class MeasureWords
         measure switch
         {
             Measure.Plain m => $"{DimensionWords.Name(m.Dimension)}: {Typed(m.Values)}",
-            Measure.Angle m => $"{DimensionWords.Name(m.Dimension)}: {string.Join(", ", m.Degrees.Select(AmountText.Write))}",
-            Measure.Bore m =>
-                $"bore {DimensionWords.Name(m.Name)}: {Typed(m.Mouth)}{(m.Deep.Count > 0 ? $"; deep {Typed(m.Deep)}" : "")}{(m.Mate is { } mate ? $"; {(m.MateIs == BoreMate.Pin ? "pin" : "bush")} {mate.AsTyped}" : "")}",
-            Measure.Centres m => $"{DimensionWords.Name(m.From)} to {DimensionWords.Name(m.To)}, {Over(m.Over)}: {Typed(m.Values)}",
-            Measure.Heights m =>
-                $"{string.Join(", ", m.Places.Select(p => $"{DimensionWords.Name(p.Dimension)} {p.Height.AsTyped}"))} above a face at {Typed([.. m.Face.Select(f => f.Height)])}",
-            Measure.Straightedge m => $"{DimensionWords.Name(m.Dimension)}, gaps: {string.Join(", ", m.Gaps.Select(Gap))}",
-            Measure.Rods m =>
-                $"rods in {DimensionWords.Name(m.From)} and {DimensionWords.Name(m.To)}{(m.Near is { } n && m.Far is { } f ? $", {n.AsTyped} and {f.AsTyped} apart" : "")}{(m.FromHeights is { } a && m.ToHeights is { } b ? $", heights {a.First.AsTyped}, {a.Second.AsTyped} and {b.First.AsTyped}, {b.Second.AsTyped}" : "")}",
-            Measure.BackToBack m =>
-                $"back to back: {string.Join(", ", m.Differences.Select(d => $"{DimensionWords.Name(d.Dimension)} larger by {d.Value.AsTyped}"))}",
-            Measure.SpringLoads m =>
-                $"lengths: {string.Join(", ", m.Loads.Select(l => $"{l.Length.AsTyped} under {AmountText.Write(l.Load)}"))}",
-            Measure.RunOut m => $"{DimensionWords.Name(m.Dimension)}, dial: {Typed(m.Readings)}",
+            Measure.Angle m => $"{DimensionWords.Name(m.Dimension)}: {Words.List(m.Degrees.Select(AmountText.Write))}",
+            Measure.Bore m => Say(
+                "bench.measure.bore-n-n-n",
+                DimensionWords.Name(m.Name),
+                Typed(m.Mouth),
+                m.Deep.Count > 0 ? Say("bench.measure.deep-n", Typed(m.Deep)) : "",
+                m.Mate is { } mate ? Say(m.MateIs == BoreMate.Pin ? "bench.measure.mate-pin" : "bench.measure.mate-bush", mate.AsTyped) : ""
+            ),
+            Measure.Centres m => Say(
+                "bench.measure.n-to-n-n",
+                DimensionWords.Name(m.From),
+                DimensionWords.Name(m.To),
+                Over(m.Over),
+                Typed(m.Values)
+            ),
+            Measure.Heights m => Say(
+                "bench.measure.above-a-face-at",
+                Words.List(m.Places.Select(p => $"{DimensionWords.Name(p.Dimension)} {p.Height.AsTyped}")),
+                Typed([.. m.Face.Select(f => f.Height)])
+            ),
+            Measure.Straightedge m => Say("bench.measure.n-gaps-n", DimensionWords.Name(m.Dimension), Words.List(m.Gaps.Select(Gap))),
+            Measure.Rods m => Say(
+                "bench.measure.rods-in-and",
+                DimensionWords.Name(m.From),
+                DimensionWords.Name(m.To),
+                m.Near is { } n && m.Far is { } f ? Say("bench.measure.n-and-n-apart", n.AsTyped, f.AsTyped) : "",
+                m.FromHeights is { } a && m.ToHeights is { } b
+                    ? Say("bench.measure.heights-n-n-and", a.First.AsTyped, a.Second.AsTyped, b.First.AsTyped, b.Second.AsTyped)
+                    : ""
+            ),
+            Measure.BackToBack m => Say(
+                "bench.measure.back-to-back-2",
+                Words.List(m.Differences.Select(d => Say("bench.measure.n-larger-by-n", DimensionWords.Name(d.Dimension), d.Value.AsTyped)))
+            ),
+            Measure.SpringLoads m => Say(
+                "bench.measure.lengths",
+                Words.List(m.Loads.Select(l => Say("bench.measure.n-under-n", l.Length.AsTyped, AmountText.Write(l.Load))))
+            ),
+            Measure.RunOut m => Say("bench.measure.n-dial-n", DimensionWords.Name(m.Dimension), Typed(m.Readings)),
             _ => measure.Id,
         };
 
-    private static string Typed(IReadOnlyList<Length> lengths) => string.Join(", ", lengths.Select(l => l.AsTyped));
+    private static string Typed(IReadOnlyList<Length> lengths) => Words.List(lengths.Select(l => l.AsTyped));
 
     private static string Gap(Gap gap) =>
-        gap.Sheets is { } sheets ? $"{(sheets == 1 ? "1 sheet" : $"{sheets} sheets")} at {gap.At.AsTyped}"
-        : gap.Stops is { } stops ? $"{gap.Goes.AsTyped} to {stops.AsTyped} at {gap.At.AsTyped}"
-        : $"{gap.Goes.AsTyped} at {gap.At.AsTyped}";
+        gap.Sheets is { } sheets ? Say("bench.measure.n-at-n", Words.Count(sheets, "count.sheet"), gap.At.AsTyped)
+        : gap.Stops is { } stops ? Say("bench.measure.n-to-n-at", gap.Goes.AsTyped, stops.AsTyped, gap.At.AsTyped)
+        : Say("bench.measure.n-at-n", gap.Goes.AsTyped, gap.At.AsTyped);
 
     private static string Over(CentresOver over) =>
         over switch
         {
-            CentresOver.Inside => "between the edges",
-            CentresOver.Outside => "over the edges",
-            _ => "centre to centre",
+            CentresOver.Inside => Say("bench.measure.between-the-edges"),
+            CentresOver.Outside => Say("bench.measure.over-the-edges"),
+            _ => Say("bench.measure.centre-to-centre"),
         };
 }

@@ -2,6 +2,7 @@ using Microsoft.AspNetCore.Http;
 using Plumbmark.Inspection.Bench;
 using Plumbmark.Inspection.Journal;
 using Plumbmark.Web.Server;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Bench;
 
@@ -14,7 +15,7 @@ internal static class PartChanges
         var kind = BenchChoices.Of<PartKind>(request.Field("kind"));
         if (kind is null)
         {
-            faults.Add("kind", "Choose what it is.");
+            faults.Add("kind", Say("bench.part.choose-what-it-is"));
         }
 
         var side = request.Field("side") switch

@@ -3,6 +3,7 @@ using Plumbmark.Drawing.Photos;
 using Plumbmark.Inspection.Bench;
 using Plumbmark.Inspection.Journal;
 using Plumbmark.Web.Server;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Bench;
 
@@ -19,7 +20,7 @@ internal static class PhotoChanges
         var faults = new FieldFaults();
         if (request.File("photo") is not { } file)
         {
-            faults.Add("photo", "No picture was chosen, or it is empty.");
+            faults.Add("photo", Say("bench.photo.no-picture-was-chosen"));
             return Show.Again<PartPage>(PartView.Of(request, faults: faults)!);
         }
 
@@ -43,7 +44,7 @@ internal static class PhotoChanges
     {
         if (PartChanges.Part(request) is not { } part || !part.Card.Photos.Contains(request.Part("photo")))
         {
-            return Show.NotFound("There is no such photo on this card.");
+            return Show.NotFound(Say("bench.photo.there-is-no-such"));
         }
 
         var card = part.Card with { Photos = [.. part.Card.Photos.Where(p => p != request.Part("photo"))] };
@@ -52,14 +53,18 @@ internal static class PhotoChanges
 
     public static IResult Send(CarRequest request)
     {
-        if (request.Journals.Photo(request.Car.Id, request.Part("photo")) is not { } photo)
+        // A backup may bring anything under the name of a picture: what is none by its bytes is not sent, and never under another type.
+        if (
+            request.Journals.Photo(request.Car.Id, request.Part("photo")) is not { } photo
+            || PhotoIntake.ContentTypeOf(photo.Bytes) is not { } contentType
+        )
         {
-            return Show.NotFound("There is no such photo.");
+            return Show.NotFound(Say("bench.photo.there-is-no-such-photo"));
         }
 
         // Its name comes from its content, so it may be kept; but only by this browser.
         request.Http.Response.Headers.CacheControl = "private, max-age=31536000, immutable";
-        return Results.Bytes(photo.Bytes, photo.ContentType);
+        return Results.Bytes(photo.Bytes, contentType);
     }
 
     private static IReadOnlyList<Act> With(Part? part, string photo) =>

@@ -4,6 +4,7 @@ using Plumbmark.Inspection.Book;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Journal;
 using Plumbmark.Web.Server;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Bench;
 
@@ -13,17 +14,17 @@ internal static class TypeChanges
     public static IResult Describe(CarRequest request)
     {
         var faults = new FieldFaults();
-        var name = request.RequiredText("name", "a name", faults, most: 60);
+        var name = request.RequiredText("name", Say("bench.type.a-name"), faults, most: 60);
         var kind = BenchChoices.Of<PartKind>(request.Field("kind"));
         if (kind is null)
         {
-            faults.Add("kind", "Choose what it is.");
+            faults.Add("kind", Say("bench.type.choose-what-it-is"));
         }
 
         var serials = new SerialRange(Serial(request, "from", faults), Serial(request, "to", faults));
         if (!serials.IsSound)
         {
-            faults.Add("to", "The last number must be of the same series as the first and not before it.");
+            faults.Add("to", Say("bench.type.the-last-number-must"));
         }
 
         var number = request.OptionalText("number", faults, most: 40);
@@ -55,7 +56,7 @@ internal static class TypeChanges
     public static IResult Remove(CarRequest request) =>
         request.Car.File.Parts.Variants.Any(v => v.Id == request.Part("type"))
             ? request.Keep(request.Address("bench/types"), new Act.VariantRemoved(request.Part("type")))
-            : Show.NotFound("There is no such type.");
+            : Show.NotFound(Say("bench.type.there-is-no-such"));
 
     private static SerialNumber? Serial(CarRequest request, string field, FieldFaults faults)
     {
@@ -63,7 +64,7 @@ internal static class TypeChanges
         var serial = SerialNumber.Read(text);
         if (text is not null && serial is null)
         {
-            faults.Add(field, $"“{text}” cannot be put in order; {SerialNumber.Allowed}.");
+            faults.Add(field, Say("bench.type.cannot-be-put-in", text, SerialNumber.Allowed));
         }
 
         return serial;
@@ -79,17 +80,14 @@ internal static class TypeChanges
 
         if (dimension is null)
         {
-            faults.Add($"dimension{n}", "Which dimension is this? Give it a name.");
+            faults.Add($"dimension{n}", Say("bench.type.which-dimension-is-this"));
         }
 
         var nominal = Amount(request, $"nominal{n}", faults);
         var tolerance = request.Field($"tolerance{n}").Length == 0 ? null : Amount(request, $"tolerance{n}", faults);
         if (nominal is not null && tolerance is not null && (tolerance.Quantity != nominal.Quantity || tolerance.Si <= 0))
         {
-            faults.Add(
-                $"tolerance{n}",
-                "A tolerance is more than nothing and of the same sort as the figure; leave it empty when the book gives none."
-            );
+            faults.Add($"tolerance{n}", Say("bench.type.a-tolerance-is-more"));
         }
 
         var note = request.OptionalText($"note{n}", faults, most: 120);

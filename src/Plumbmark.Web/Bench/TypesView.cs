@@ -1,6 +1,8 @@
 using Plumbmark.Inspection.Bench;
 using Plumbmark.Store;
+using Plumbmark.Web.Layout;
 using Plumbmark.Web.Server;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Bench;
 
@@ -41,18 +43,18 @@ public sealed record TypesView(OpenCar Car, IReadOnlyDictionary<string, string> 
     {
         var cars = type.Serials switch
         {
-            { From: { } from, To: { } to } => $"cars {from} to {to}",
-            { From: { } from } => $"cars from {from}",
-            { To: { } to } => $"cars up to {to}",
-            _ => "cars not told",
+            { From: { } from, To: { } to } => Say("bench.types.cars-n-to-n", from, to),
+            { From: { } from } => Say("bench.types.cars-from-n", from),
+            { To: { } to } => Say("bench.types.cars-up-to", to),
+            _ => Say("bench.types.cars-not-told"),
         };
-        return type.Numbers.Count == 0 ? cars : $"{cars}; number {string.Join(", ", type.Numbers)}";
+        return type.Numbers.Count == 0 ? cars : Say("bench.types.n-number-n", cars, Words.List(type.Numbers));
     }
 
     /// <summary>A figure in a line.</summary>
     public static string Line(BookFigure figure) =>
         $"{DimensionWords.Name(figure.Dimension)} {AmountText.Write(figure.Nominal)}"
-        + (figure.Tolerance is { } tolerance ? $" ± {AmountText.Write(tolerance)}" : ", no tolerance told")
+        + (figure.Tolerance is { } tolerance ? $" ± {AmountText.Write(tolerance)}" : Say("bench.types.no-tolerance-told"))
         + (figure.Note is { } note ? $" ({note})" : "");
 
     private static Dictionary<string, string> Stored(PartVariant type)

@@ -3,6 +3,7 @@ using Plumbmark.Inspection.Book;
 using Plumbmark.Inspection.Car.Json;
 using Plumbmark.Inspection.Journal;
 using Plumbmark.Web.Server;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Book;
 
@@ -13,7 +14,7 @@ internal static class BookFileChanges
     {
         if (request.File("file") is not { } file)
         {
-            return Show.Again<BookIndexPage>(BookIndexView.Of(request, refused: ["No file was chosen, or it is empty."]));
+            return Show.Again<BookIndexPage>(BookIndexView.Of(request, refused: [Say("book.file.no-file-was-chosen")]));
         }
 
         return BookFile

@@ -2,7 +2,9 @@ using Plumbmark.Inspection.Book;
 using Plumbmark.Inspection.Book.Paste;
 using Plumbmark.Inspection.Car.Json;
 using Plumbmark.Store;
+using Plumbmark.Web.Layout;
 using Plumbmark.Web.Server;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Book;
 
@@ -24,7 +26,7 @@ public sealed record BookIndexView(
     internal static readonly string[] Fields = ["title", "book", "edition", "page", "units", "block", "serialFrom", "serialTo"];
 
     /// <summary>A hint on the headings that are known.</summary>
-    public static string Headings => string.Join(", ", PasteHeadings.Offered);
+    public static string Headings => Words.List(PasteHeadings.Offered);
 
     /// <summary>The page for a request.</summary>
     public static BookIndexView Of(CarRequest request, FieldFaults? faults = null, IReadOnlyList<string>? refused = null) =>
@@ -55,10 +57,10 @@ public sealed record BookIndexView(
         var remarks = report.Findings.Count - contradictions;
         return (contradictions, remarks) switch
         {
-            (0, 0) => "nothing found against it",
-            (0, _) => $"{remarks} left open",
-            (_, 0) => $"{contradictions} contradicting",
-            _ => $"{contradictions} contradicting, {remarks} left open",
+            (0, 0) => Say("book.index.nothing-found-against-it"),
+            (0, _) => Say("book.index.left-open", remarks),
+            (_, 0) => Say("book.index.contradicting", contradictions),
+            _ => Say("book.index.contradicting-left-open", contradictions, remarks),
         };
     }
 }

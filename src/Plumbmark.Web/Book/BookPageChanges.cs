@@ -5,18 +5,19 @@ using Plumbmark.Inspection.Book.Nominals;
 using Plumbmark.Inspection.Book.Paste;
 using Plumbmark.Inspection.Journal;
 using Plumbmark.Web.Server;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Book;
 
 /// <summary>Pages are pasted and taken away; what the car is fitted with is told; places go to the frame.</summary>
 internal static class BookPageChanges
 {
-    public static readonly (string, string)[] UnitChoices = [("in", "inches"), ("mm", "millimetres")];
+    public static readonly (string, string)[] UnitChoices = [("in", Say("book.page.inches")), ("mm", Say("book.page.millimetres"))];
 
     public static IResult Put(CarRequest request)
     {
         var faults = new FieldFaults();
-        var title = request.RequiredText("title", "what the page is about", faults);
+        var title = request.RequiredText("title", Say("book.page.what-the-page-is"), faults);
         var source = new BookSource(
             request.OptionalText("book", faults),
             request.OptionalText("edition", faults),
@@ -26,7 +27,7 @@ internal static class BookPageChanges
         var range = new SerialRange(Serial(request, "serialFrom", faults), Serial(request, "serialTo", faults));
         if (!range.IsSound)
         {
-            faults.Add("serialTo", "The last number must be of the same series as the first and not before it.");
+            faults.Add("serialTo", Say("book.page.the-last-number-must"));
         }
 
         var (dimensions, refused) = BookPaste
@@ -37,7 +38,7 @@ internal static class BookPageChanges
             );
         if (refused.Count > 0)
         {
-            faults.Add("block", refused.Count == 1 ? refused[0] : $"{refused.Count} faults; they are listed at the top.");
+            faults.Add("block", refused.Count == 1 ? refused[0] : Say("book.page.faults-they-are-listed", refused.Count));
         }
 
         if (faults.Any)
@@ -78,7 +79,7 @@ internal static class BookPageChanges
             var parts = item.Split(':', 2, StringSplitOptions.TrimEntries);
             if (parts.Length < 2 || parts[0].Length == 0 || parts[1].Length == 0)
             {
-                faults.Add("fitted", $"Found “{item.Trim()}”; name and kind are needed with a colon between, such as wheels: wire.");
+                faults.Add("fitted", Say("book.page.found-name-and-kind", item.Trim()));
                 continue;
             }
 
@@ -95,16 +96,7 @@ internal static class BookPageChanges
         var nominals = NominalsFromBook.Of(request.Car.File);
         var points = nominals.Fill(request.Car.File.Frame).ToList();
         return points.Count == 0
-            ? Show.Again<BookIndexPage>(
-                BookIndexView.Of(
-                    request,
-                    refused:
-                    [
-                        .. nominals.Remarks,
-                        "No point of the frame got a place; the book's points and the frame's must have the same names.",
-                    ]
-                )
-            )
+            ? Show.Again<BookIndexPage>(BookIndexView.Of(request, refused: [.. nominals.Remarks, Say("book.page.no-point-of-the")]))
             : request.Keep(request.Address("points"), [.. points.Select(p => new Act.PointDrawn(p))]);
     }
 
@@ -118,7 +110,7 @@ internal static class BookPageChanges
         var serial = SerialNumber.Read(text);
         if (serial is null)
         {
-            faults.Add(field, $"Found “{text}”; {SerialNumber.Allowed}.");
+            faults.Add(field, Say("book.page.found", text, SerialNumber.Allowed));
         }
 
         return serial;

@@ -1,4 +1,5 @@
 using Plumbmark.Web.Server;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Book;
 
@@ -24,6 +25,5 @@ public static class BookRoom
         routes.CarChange("book-nominals", BookPageChanges.FillNominals);
     }
 
-    internal static Microsoft.AspNetCore.Http.IResult NoPage() =>
-        Show.NotFound("There is no such page or figure in the book. It may have been taken away.");
+    internal static Microsoft.AspNetCore.Http.IResult NoPage() => Show.NotFound(Say("book.room.there-is-no-such"));
 }

@@ -3,6 +3,7 @@ using Plumbmark.Inspection.Bench;
 using Plumbmark.Inspection.Book;
 using Plumbmark.Inspection.Journal;
 using Plumbmark.Web.Server;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Book;
 
@@ -31,7 +32,7 @@ internal static class FigureChanges
         }
 
         var faults = new FieldFaults();
-        var car = request.RequiredText("car", "the car it was measured on", faults);
+        var car = request.RequiredText("car", Say("book.figure.the-car-it-was"), faults);
         var value = Value(request, "measured", view, faults);
         var note = request.OptionalText("note", faults);
         return faults.Any || value is null
@@ -50,7 +51,7 @@ internal static class FigureChanges
             return FigureStatus.AsPrinted;
         }
 
-        var reason = request.RequiredText("reason", "a reason", faults, most: 300);
+        var reason = request.RequiredText("reason", Say("book.figure.a-reason"), faults, most: 300);
         var evidence = request.OptionalText("evidence", faults, most: 300);
         switch (judgement)
         {
@@ -59,7 +60,7 @@ internal static class FigureChanges
             case "corrected":
                 return Value(request, "value", view, faults) is { } value ? new FigureStatus.Corrected(value, reason, evidence) : null;
             default:
-                faults.Add("judgement", "Choose what the figure is.");
+                faults.Add("judgement", Say("book.figure.choose-what-the-figure"));
                 return null;
         }
     }
@@ -70,11 +71,11 @@ internal static class FigureChanges
         var needed = view.Figure.Value?.Quantity;
         if (value is null)
         {
-            faults.Add(field, refusal ?? "A value is needed here.");
+            faults.Add(field, refusal ?? Say("book.figure.a-value-is-needed"));
         }
         else if (needed is not null && value.Quantity != needed)
         {
-            faults.Add(field, "This is not of the same sort as the printed figure: a length, an angle or a rate.");
+            faults.Add(field, Say("book.figure.this-is-not-of"));
         }
 
         return value;

@@ -1,6 +1,8 @@
 using Plumbmark.Inspection.Bench;
 using Plumbmark.Inspection.Book;
 using Plumbmark.Inspection.Book.Checks;
+using Plumbmark.Web.Layout;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Book;
 
@@ -17,7 +19,7 @@ public sealed record FigureLine(string Id, string About, string Printed, string 
     internal static FigureLine Of(BookPage page, BookDimension figure, SerialFit fit) =>
         new(
             figure.Id,
-            figure.Subject.Words + (figure.IsBothSides ? ", both sides" : ""),
+            figure.Subject.Words + (figure.IsBothSides ? Say("book.figure.both-sides") : ""),
             PrintedWords(figure),
             $"{(figure.AppliesTo.IsEveryCar ? page.AppliesTo : figure.AppliesTo)}: {FitWords(fit)}",
             figure.Status.Words,
@@ -27,8 +29,8 @@ public sealed record FigureLine(string Id, string About, string Printed, string 
 
     private static string PrintedWords(BookDimension figure)
     {
-        var equal = figure.MustEqual.Count > 0 ? $" must equal {string.Join(", ", figure.MustEqual)}" : "";
-        var value = figure.Value is { } printed ? AmountText.Write(printed) : "no figure";
+        var equal = figure.MustEqual.Count > 0 ? Say("book.figure.must-equal", Words.List(figure.MustEqual)) : "";
+        var value = figure.Value is { } printed ? AmountText.Write(printed) : Say("book.figure.no-figure");
         var also = figure.AlsoPrinted is { } other ? $" / {AmountText.Write(other)}" : "";
         return $"{value}{also}{(figure.Tolerance is { } tolerance ? $" {tolerance}" : "")}{equal}";
     }
@@ -36,8 +38,8 @@ public sealed record FigureLine(string Id, string About, string Printed, string 
     private static string FitWords(SerialFit fit) =>
         fit switch
         {
-            SerialFit.Applies => "this car",
-            SerialFit.DoesNotApply => "not this car",
-            _ => "can't tell for this car",
+            SerialFit.Applies => Say("book.figure.this-car"),
+            SerialFit.DoesNotApply => Say("book.figure.not-this-car"),
+            _ => Say("book.figure.cant-tell-for-this"),
         };
 }

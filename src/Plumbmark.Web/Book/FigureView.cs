@@ -1,6 +1,7 @@
 using Plumbmark.Inspection.Book;
 using Plumbmark.Store;
 using Plumbmark.Web.Server;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Book;
 
@@ -24,7 +25,11 @@ public sealed record FigureView(
 
     /// <summary>What can be said of a figure.</summary>
     public static IReadOnlyList<(string Value, string Text)> Judgements { get; } =
-    [("doubted", "doubted: leave it out"), ("corrected", "corrected: use another value"), ("printed", "taken as printed")];
+    [
+        ("doubted", Say("book.figure.doubted-leave-it-out")),
+        ("corrected", Say("book.figure.corrected-use-another-value")),
+        ("printed", Say("book.figure.taken-as-printed")),
+    ];
 
     /// <summary>The view for a request, its figure named by the address or by the form; null when there is none.</summary>
     public static FigureView? Of(CarRequest request, FieldFaults? faults = null)

@@ -1,6 +1,7 @@
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Web.Server;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Floor;
 
@@ -89,13 +90,13 @@ public sealed record EntryForm(
     public string Asks =>
         (Kind.Ends, Point, From, To) switch
         {
-            (EntryEnds.One, "", _, _) => "Tap the point.",
-            (EntryEnds.PointAndTwo, "", _, _) => "Tap the point beside the string.",
-            (EntryEnds.PointAndTwo, _, "", _) => "Tap where the string starts.",
-            (EntryEnds.PointAndTwo, _, _, "") => "Tap where the string ends.",
-            (EntryEnds.Two, _, "", _) => "Tap the point where it starts.",
-            (EntryEnds.Two, _, _, "") => "Tap the point where it ends.",
-            _ => "Picked. Type what you read below, or tap again to start anew.",
+            (EntryEnds.One, "", _, _) => Say("entry.tap-the-point"),
+            (EntryEnds.PointAndTwo, "", _, _) => Say("entry.tap-the-point-beside"),
+            (EntryEnds.PointAndTwo, _, "", _) => Say("entry.tap-where-the-string"),
+            (EntryEnds.PointAndTwo, _, _, "") => Say("entry.tap-where-the-string-ends"),
+            (EntryEnds.Two, _, "", _) => Say("entry.tap-the-point-where"),
+            (EntryEnds.Two, _, _, "") => Say("entry.tap-the-point-where-it"),
+            _ => Say("entry.picked-type-what-you"),
         };
 
     /// <summary>The form after a tap on a point.</summary>
@@ -182,7 +183,7 @@ public sealed record EntryForm(
 
         if (form.Kind.HasStart && value <= Length.Zero)
         {
-            form.Faults.Add("value", "Found no length at all; a tape between two points shows more than zero.");
+            form.Faults.Add("value", Say("entry.found-no-length-at"));
         }
 
         return form.Kind.Word switch
@@ -203,7 +204,7 @@ public sealed record EntryForm(
         var dy = request.OptionalLength("dy", units, faults, LengthSign.MayBeNegative);
         if (!faults.Any && (distance is null ? dx is null || dy is null : dx is not null || dy is not null))
         {
-            faults.Add("value", "Write either the distance between the two marks, or both the step forward and the step to the left.");
+            faults.Add("value", Say("entry.write-either-the-distance"));
         }
 
         return faults.Any ? null : new Reading.Drop(id, form.Point, distance, dx, dy);
@@ -222,7 +223,7 @@ public sealed record EntryForm(
             CheckPoint(car, "to", To);
             if (From.Length > 0 && From == To)
             {
-                Faults.Add("to", $"Both ends are {From}; a reading goes from one point to another.");
+                Faults.Add("to", Say("entry.both-ends-are-a", From));
             }
         }
 
@@ -234,7 +235,7 @@ public sealed record EntryForm(
         };
         if (start is { } s && value is { } v && s >= v)
         {
-            Faults.Add("startAt", $"The tape started at {s.AsTyped} and shows {v.AsTyped}; the start must be less than what it shows.");
+            Faults.Add("startAt", Say("entry.the-tape-started-at", s.AsTyped, v.AsTyped));
         }
     }
 
@@ -242,11 +243,11 @@ public sealed record EntryForm(
     {
         if (id.Length == 0)
         {
-            Faults.Add(field, "No point is picked here.");
+            Faults.Add(field, Say("entry.no-point-is-picked"));
         }
         else if (car.Frame.Point(id) is null)
         {
-            Faults.Add(field, "This point is not on the frame any more. Pick one of those listed.");
+            Faults.Add(field, Say("entry.this-point-is-not"));
         }
     }
 }

@@ -1,4 +1,4 @@
-using static Plumbmark.Web.Layout.Texts;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Floor;
 

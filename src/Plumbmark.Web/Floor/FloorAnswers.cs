@@ -1,65 +1,49 @@
+using Microsoft.Extensions.Logging;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor;
 using Plumbmark.Inspection.Floor.Planning;
 using Plumbmark.Store;
+using Plumbmark.Web.Server;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Floor;
 
 /// <summary>What the readings of a car say, worked out once for each state of its journal.</summary>
-public sealed class FloorAnswers
+/// <param name="workOut">From a car to its answer.</param>
+/// <param name="log">Is told of what cannot be worked out.</param>
+public sealed class FloorAnswers(Func<CarFile, FloorAnswer> workOut, ILogger<FloorAnswers> log)
 {
-    private const int KeptAtMost = 32;
-    private readonly Lock _lock = new();
-    private readonly Dictionary<long, (long Sequence, Lazy<FloorAnswer> Answer)> _byCar = [];
-    private readonly Dictionary<PlanAsked, Lazy<MeasuringPlan>> _plans = [];
+    private readonly KeptAnswers<CarState, FloorAnswer> _answers = new("the frame", log);
+    private readonly KeptAnswers<PlanAsked, MeasuringPlan> _plans = new("what to measure", log);
 
     // Limits and minutes are records and compare by what they say.
-    private sealed record PlanAsked(long Car, long Sequence, Limits? Limits, ReadingMinutes Minutes);
+    private sealed record PlanAsked(CarState Car, Limits? Limits, ReadingMinutes Minutes);
 
     /// <summary>The plan for a car as it stands. It takes seconds for a fresh frame, so it is kept for whoever asks the same.</summary>
-    public MeasuringPlan PlanFor(OpenCar car, Limits? limits, FloorOptions options)
-    {
-        var asked = new PlanAsked(car.Id, car.Sequence, limits, options.Minutes);
-        Lazy<MeasuringPlan>? plan;
-        lock (_lock)
-        {
-            if (!_plans.TryGetValue(asked, out plan))
-            {
-                if (_plans.Count >= KeptAtMost)
-                {
-                    _plans.Clear();
-                }
-
-                _plans[asked] = plan = new Lazy<MeasuringPlan>(() => FloorPlanner.For(car.File, limits, options));
-            }
-        }
-
-        return plan.Value;
-    }
+    /// <exception cref="NoAnswerException">It could not be worked out.</exception>
+    public MeasuringPlan PlanFor(OpenCar car, Limits? limits, FloorOptions options) =>
+        _plans.For(new PlanAsked(CarState.Of(car), limits, options.Minutes), () => FloorPlanner.For(car.File, limits, options));
 
     /// <summary>The answer for a car as it stands.</summary>
-    public FloorAnswer For(OpenCar car)
+    /// <exception cref="NoAnswerException">It could not be worked out.</exception>
+    public FloorAnswer For(OpenCar car) => _answers.For(CarState.Of(car), () => workOut(car.File));
+
+    /// <summary>The answer for a page on which readings are entered: where none could be worked out, one that says so and nothing else.</summary>
+    public FloorAnswer ForEntry(OpenCar car)
     {
-        Lazy<FloorAnswer> answer;
-        lock (_lock)
+        try
         {
-            if (_byCar.TryGetValue(car.Id, out var known) && known.Sequence == car.Sequence)
-            {
-                answer = known.Answer;
-            }
-            else
-            {
-                if (_byCar.Count >= KeptAtMost)
-                {
-                    _byCar.Clear();
-                }
-
-                answer = new Lazy<FloorAnswer>(() => FloorInspection.Of(car.File));
-                _byCar[car.Id] = (car.Sequence, answer);
-            }
+            return For(car);
         }
-
-        // Outside the lock: two phones on the same car wait for one calculation, those on others do not.
-        return answer.Value;
+        catch (NoAnswerException)
+        {
+            var overall = new OverallAnswer(
+                Verdict.CannotTellYet,
+                Say("answer.failed"),
+                [Say("answer.failed.kept"), Say("answer.failed.go-on"), Say("answer.failed.report")],
+                []
+            );
+            return new FloorAnswer(overall, [], new AdjustmentSummary(0, null, null), [], [], [], [], [], [], [], []);
+        }
     }
 }

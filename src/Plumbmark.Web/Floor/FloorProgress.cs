@@ -1,6 +1,6 @@
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor.Round;
-using static Plumbmark.Web.Layout.Texts;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Floor;
 

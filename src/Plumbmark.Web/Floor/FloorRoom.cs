@@ -1,6 +1,6 @@
 using Microsoft.AspNetCore.Http;
 using Plumbmark.Web.Server;
-using static Plumbmark.Web.Layout.Texts;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Floor;
 
@@ -44,7 +44,7 @@ public static class FloorRoom
     private static IResult ShowWithdrawal(CarRequest request) =>
         WithdrawalView.Of(request, new FieldFaults()) is { } view
             ? Show.Page<WithdrawalPage>(view)
-            : Show.NotFound("There is no such reading, or it was taken back before.");
+            : Show.NotFound(Say("floor.there-is-no-such"));
 
     private static IResult ShowStory(CarRequest request) =>
         StoryView.Of(request) is { } view ? Show.Page<StoryPage>(view) : Show.NotFound(Say("points.none-such"));

@@ -4,10 +4,12 @@ using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor;
 using Plumbmark.Inspection.Journal;
+using Plumbmark.Inspection.Language;
 using Plumbmark.Store;
 using Plumbmark.Web.Layout;
 using Plumbmark.Web.Server;
 using Plumbmark.Web.Shed;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Floor;
 
@@ -90,7 +92,7 @@ public sealed record FloorView
     public static FloorView Of(CarRequest request, EntryForm? sent = null)
     {
         var car = request.Car;
-        var answer = request.Answers().For(car);
+        var answer = request.Answers().ForEntry(car);
         var form = WithTool(sent ?? RoundStep.Fill(EntryForm.Asked(request), car.File), car.File);
         var options = new FloorDrawingOptions(HrefOf: id => $"/cars/{car.Id}/points/{Uri.EscapeDataString(id)}/story");
         var lastAct = UndoChanges.Last(car);
@@ -105,8 +107,8 @@ public sealed record FloorView
             Plan = SvgWriter.Write(FloorPlanDrawing.Of(car.File, answer, options)),
             Elevations =
             [
-                ("From the side", SvgWriter.Write(FloorSideDrawing.Of(car.File, answer, options))),
-                ("From an end", SvgWriter.Write(FloorEndDrawing.Of(car.File, answer, options))),
+                (Say("floor.from-the-side"), SvgWriter.Write(FloorSideDrawing.Of(car.File, answer, options))),
+                (Say("floor.from-an-end"), SvgWriter.Write(FloorEndDrawing.Of(car.File, answer, options))),
             ],
             Points = [.. car.File.Frame.Points.Select(p => (p.Id, p.Label is null ? p.Id : $"{p.Id} · {p.Label}"))],
             Tools = [.. car.File.Tools.Select(t => (t.Id, ToolWords.For(t)))],
@@ -120,7 +122,7 @@ public sealed record FloorView
             QuickText = request.Field("line"),
             QuickHint = QuickHintOf(car.File),
             Undo = lastAct is { } last ? new StepBack(last.Together, WordsOf(car, last)) : null,
-            PutBack = UndoChanges.LastUndo(car) is { } undo ? new StepBack(undo.Together, "put back what was undone") : null,
+            PutBack = UndoChanges.LastUndo(car) is { } undo ? new StepBack(undo.Together, Say("floor.put-back-what-was")) : null,
             LimitWords = LimitsView.Words(car.File.Frame.Limits),
             Example = car.File.Units == LengthUnit.Inch ? "47 5/8" : "1210",
         };
@@ -184,6 +186,6 @@ public sealed record FloorView
     {
         var count = car.Entries.Count(e => e.Together == last.Together);
         var first = car.Entries.First(e => e.Together == last.Together);
-        return count == 1 ? ActWords.For(first.Entry.Act) : $"{ActWords.For(first.Entry.Act)}, and {count - 1} more with it";
+        return count == 1 ? ActWords.For(first.Entry.Act) : Say("floor.and-more-with-it", ActWords.For(first.Entry.Act), count - 1);
     }
 }

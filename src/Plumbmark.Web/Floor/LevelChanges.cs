@@ -3,7 +3,7 @@ using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Floor.Levelling;
 using Plumbmark.Inspection.Journal;
 using Plumbmark.Web.Server;
-using static Plumbmark.Web.Layout.Texts;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Floor;
 

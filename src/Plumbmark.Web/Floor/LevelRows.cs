@@ -65,10 +65,10 @@ public sealed record LevelRows(IReadOnlyList<LevelRows.Row> Stands, IReadOnlyLis
         var inset = (front - rear) / 10;
         var half = places.Count == 0 ? 0 : places.Min(p => Math.Abs(p.Y!.Value.Metres));
         string Text(double metres) => places.Count == 0 ? "" : display.Number(metres);
-        yield return new Row(Layout.Texts.Say("level.rear-left"), Text(rear + inset), Text(half), "", "");
-        yield return new Row(Layout.Texts.Say("level.rear-right"), Text(rear + inset), Text(-half), "", "");
-        yield return new Row(Layout.Texts.Say("level.front-left"), Text(front - inset), Text(half), "", "");
-        yield return new Row(Layout.Texts.Say("level.front-right"), Text(front - inset), Text(-half), "", "");
+        yield return new Row(Inspection.Language.Texts.Say("level.rear-left"), Text(rear + inset), Text(half), "", "");
+        yield return new Row(Inspection.Language.Texts.Say("level.rear-right"), Text(rear + inset), Text(-half), "", "");
+        yield return new Row(Inspection.Language.Texts.Say("level.front-left"), Text(front - inset), Text(half), "", "");
+        yield return new Row(Inspection.Language.Texts.Say("level.front-right"), Text(front - inset), Text(-half), "", "");
     }
 
     private static IReadOnlyList<Row> Sent(PageRequest request, string kind, int least)

@@ -3,6 +3,7 @@ using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Journal;
 using Plumbmark.Web.Server;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Floor;
 
@@ -18,7 +19,7 @@ internal static class LimitChanges
         var note = request.OptionalText("note", faults, most: 300);
         if (!Enum.TryParse<LimitSource>(request.Field("source"), out var source) || !Enum.IsDefined(source))
         {
-            faults.Add("source", "Choose whose limits these are.");
+            faults.Add("source", Say("limits.choose-whose-limits-these"));
         }
 
         if (faults.Any)
@@ -35,7 +36,7 @@ internal static class LimitChanges
         var length = request.OptionalLength(field, request.Car.File.Units, faults);
         if (length == Length.Zero)
         {
-            faults.Add(field, "Found 0; a limit is more than nothing. Leave it empty when none is known.");
+            faults.Add(field, Say("limits.found-0-a-limit"));
         }
 
         return length;

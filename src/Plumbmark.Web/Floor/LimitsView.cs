@@ -2,6 +2,7 @@ using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Store;
 using Plumbmark.Web.Server;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Floor;
 
@@ -11,16 +12,16 @@ public sealed record LimitsView(OpenCar Car, string Mirror, string Height, strin
     /// <summary>The sources with their words.</summary>
     public static IReadOnlyList<(string Value, string Text)> Sources { get; } =
     [
-        (nameof(LimitSource.Factory), "the maker, for this car"),
-        (nameof(LimitSource.Practice), "what the trade uses"),
-        (nameof(LimitSource.Own), "my own choice"),
+        (nameof(LimitSource.Factory), Say("limits.the-maker-for-this")),
+        (nameof(LimitSource.Practice), Say("limits.what-the-trade-uses")),
+        (nameof(LimitSource.Own), Say("limits.my-own-choice")),
     ];
 
     /// <summary>What restorers commonly call square: a limit of practice, offered and never silently taken. Common practice, no source.</summary>
     public static Limits Practice(LengthUnit units)
     {
         var limit = units == LengthUnit.Inch ? Length.FromFraction(0, 1, 8, LengthUnit.Inch) : Length.FromMillimetres(3);
-        return new Limits(limit, limit, limit, LimitSource.Practice, "what restorers commonly call square; not a factory figure");
+        return new Limits(limit, limit, limit, LimitSource.Practice, Say("limits.what-restorers-commonly-call"));
     }
 
     /// <summary>The page for a request.</summary>
@@ -59,18 +60,23 @@ public sealed record LimitsView(OpenCar Car, string Mirror, string Height, strin
             return null;
         }
 
-        var parts = new[] { ("sideways or fore and aft", limits.Mirror), ("in height", limits.Height), ("against the book", limits.Point) };
+        var parts = new[]
+        {
+            (Say("limits.sideways-or-fore-and"), limits.Mirror),
+            (Say("limits.in-height"), limits.Height),
+            (Say("limits.against-the-book"), limits.Point),
+        };
         var known = parts.Where(p => p.Item2 is not null).Select(p => (p.Item1, Text: p.Item2!.Value.ToString())).ToList();
         var amounts =
             known.Count == parts.Length && known.DistinctBy(p => p.Text).Count() == 1
                 ? known[0].Text
-                : string.Join(", ", known.Select(p => $"{p.Text} {p.Item1}"));
+                : Layout.Words.List(known.Select(p => $"{p.Text} {p.Item1}"));
         var source = limits.Source switch
         {
-            LimitSource.Factory => "the maker's limit",
-            LimitSource.Practice => "a limit of practice, not the maker's",
-            _ => "the owner's own limit",
+            LimitSource.Factory => Say("limits.the-makers-limit"),
+            LimitSource.Practice => Say("limits.a-limit-of-practice"),
+            _ => Say("limits.the-owners-own-limit"),
         };
-        return $"Out means more than {amounts}: {source}{(limits.Note is { } note ? $" ({note})" : "")}.";
+        return Say("limits.out-means-more-than", amounts, source, limits.Note is { } note ? $" ({note})" : "");
     }
 }

@@ -4,7 +4,7 @@ using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Journal;
 using Plumbmark.Store;
 using Plumbmark.Web.Server;
-using static Plumbmark.Web.Layout.Texts;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Floor;
 

@@ -3,7 +3,7 @@ using System.Net;
 using System.Text;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor;
-using static Plumbmark.Web.Layout.Texts;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Floor;
 

@@ -1,6 +1,7 @@
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Floor;
 
@@ -26,15 +27,21 @@ public sealed record PairRow(string Name, string? Label, PairRow.Cell Sideways, 
         new(
             NameOf(pair),
             car.Frame.Point(pair.Left)?.Label,
-            CellOf(pair.SideShiftMetres, pair.USideShiftMetres, display, ("left", "right"), CheckOf(answer, pair, "sideShift")),
-            CellOf(pair.StaggerMetres, pair.UStaggerMetres, display, ("left ahead", "right ahead"), CheckOf(answer, pair, "stagger")),
+            CellOf(pair.SideShiftMetres, pair.USideShiftMetres, display, ("pair.left", "pair.right"), CheckOf(answer, pair, "sideShift")),
+            CellOf(
+                pair.StaggerMetres,
+                pair.UStaggerMetres,
+                display,
+                ("pair.left-ahead", "pair.right-ahead"),
+                CheckOf(answer, pair, "stagger")
+            ),
             CellOf(
                 // The frame's own height difference, not the stands': it is what the verdict beside it is about, and what the sheet prints.
                 pair.LevelledHeightDifferenceMetres
                     ?? pair.HeightDifferenceMetres,
                 pair.ULevelledHeightDifferenceMetres ?? pair.UHeightDifferenceMetres,
                 display,
-                ("left high", "right high"),
+                ("pair.left-high", "pair.right-high"),
                 CheckOf(answer, pair, "heightDifference")
             )
         );
@@ -60,7 +67,7 @@ public sealed record PairRow(string Name, string? Label, PairRow.Cell Sideways, 
 
         var size = display.Number(Math.Abs(value));
         // What rounds to nothing has no side.
-        var text = display.Rounded(Math.Abs(value)) == Length.Zero ? "0" : $"{size} {(value > 0 ? words.Plus : words.Minus)}";
+        var text = display.Rounded(Math.Abs(value)) == Length.Zero ? "0" : Say(value > 0 ? words.Plus : words.Minus, size);
         return new Cell(
             text,
             uMetres is { } u ? display.PlusMinus(ShownLengths.Coverage * u) : null,

@@ -3,7 +3,7 @@ using Plumbmark.Drawing.Photos;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Journal;
 using Plumbmark.Web.Server;
-using static Plumbmark.Web.Layout.Texts;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Floor;
 

@@ -93,12 +93,14 @@ public sealed record PlanView
     /// <summary>The car's own limits first, then those of the trade, tightest first.</summary>
     private static IReadOnlyList<Choice> ChoicesOf(CarFile car)
     {
-        var own = LimitsView.Words(car.Frame.Limits) is { } words ? new Choice("car", Layout.Texts.Say("plan.to.car"), words) : null;
+        var own = LimitsView.Words(car.Frame.Limits) is { } words
+            ? new Choice("car", Inspection.Language.Texts.Say("plan.to.car"), words)
+            : null;
         return
         [
             .. own is null ? (IEnumerable<Choice>)[] : [own],
             .. PracticeLimit.All.Select(
-                (p, i) => new Choice($"practice-{i}", p.Name, $"{Layout.Texts.Say("limits.of-practice")} {p.Limits.Note}.")
+                (p, i) => new Choice($"practice-{i}", p.Name, $"{Inspection.Language.Texts.Say("limits.of-practice")} {p.Limits.Note}.")
             ),
         ];
     }
@@ -119,7 +121,7 @@ public sealed record PlanView
                     {
                         if (length <= Length.Zero)
                         {
-                            faults.Add("own", Layout.Texts.Say("plan.fault.limit"));
+                            faults.Add("own", Inspection.Language.Texts.Say("plan.fault.limit"));
                         }
 
                         return new Limits(length, length, length);
@@ -148,7 +150,7 @@ public sealed record PlanView
             return minutes;
         }
 
-        faults.Add(field, Layout.Texts.Say("plan.fault.minutes", request.Query(field), LongestMinutes));
+        faults.Add(field, Inspection.Language.Texts.Say("plan.fault.minutes", request.Query(field), LongestMinutes));
         return usual;
     }
 
@@ -177,9 +179,9 @@ public sealed record PlanView
         {
             "drop" => reading.Point!,
             "height" => reading.Point!,
-            "repeat" => Layout.Texts.Say("plan.line.repeat", reading.From, reading.To),
-            "direct" => Layout.Texts.Say("plan.line.direct", reading.From, reading.To),
-            _ => Layout.Texts.Say("plan.line", reading.From, reading.To),
+            "repeat" => Inspection.Language.Texts.Say("plan.line.repeat", reading.From, reading.To),
+            "direct" => Inspection.Language.Texts.Say("plan.line.direct", reading.From, reading.To),
+            _ => Inspection.Language.Texts.Say("plan.line", reading.From, reading.To),
         };
         return (words, NextLine.AddressOf(reading, car, ""), reading.Times);
     }

@@ -4,6 +4,7 @@ using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor;
 using Plumbmark.Inspection.Journal;
 using Plumbmark.Web.Server;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Floor;
 
@@ -15,7 +16,7 @@ internal static class PointChanges
         var faults = new FieldFaults();
         if (!int.TryParse(request.Field("skeleton"), out var pairs) || pairs is < FrameSkeleton.FewestPairs or > FrameSkeleton.MostPairs)
         {
-            faults.Add("skeleton", $"Choose {FrameSkeleton.FewestPairs} to {FrameSkeleton.MostPairs} pairs.");
+            faults.Add("skeleton", Say("point.choose-to-pairs", FrameSkeleton.FewestPairs, FrameSkeleton.MostPairs));
             return Show.Again<PointsPage>(PointsView.Of(request, faults));
         }
 
@@ -35,7 +36,7 @@ internal static class PointChanges
     public static IResult Add(CarRequest request)
     {
         var faults = new FieldFaults();
-        var name = request.RequiredText("name", "a name", faults, most: 24);
+        var name = request.RequiredText("name", Say("point.a-name"), faults, most: 24);
         var label = request.OptionalText("label", faults, most: 80);
         var role = RoleOf(request, faults);
         var units = request.Car.File.Units;
@@ -44,7 +45,7 @@ internal static class PointChanges
         var points = PointsOf(request.Field("sides"), name, label, role, x, half, faults);
         foreach (var taken in points.Where(p => request.Car.File.Frame.Point(p.Id) is not null))
         {
-            faults.Add("name", $"There is a point {taken.Id} already; every point needs a name of its own.");
+            faults.Add("name", Say("point.there-is-a-point", taken.Id));
         }
 
         return faults.Any
@@ -57,7 +58,7 @@ internal static class PointChanges
         var faults = new FieldFaults();
         if (PointView.Of(request) is not { } view)
         {
-            return Show.NotFound("There is no such point on this frame.");
+            return Show.NotFound(Say("point.there-is-no-such"));
         }
 
         var label = request.OptionalText("label", faults, most: 80);
@@ -81,13 +82,8 @@ internal static class PointChanges
     }
 
     public static IResult Remove(CarRequest request) =>
-        PointView.Of(request) is not { } view ? Show.NotFound("There is no such point on this frame.")
-        : view.Readings > 0
-            ? Show.Sorry(
-                "It stays",
-                "Readings go to this point, so it is not rubbed out. Nothing was changed.",
-                StatusCodes.Status422UnprocessableEntity
-            )
+        PointView.Of(request) is not { } view ? Show.NotFound(Say("point.there-is-no-such"))
+        : view.Readings > 0 ? Show.Sorry(Say("point.it-stays"), Say("point.readings-go-to-this"), StatusCodes.Status422UnprocessableEntity)
         : request.Keep(request.Address("points"), [.. view.Points.Select(p => new Act.PointRemoved(p.Point.Id))]);
 
     private static IReadOnlyList<FramePoint> PointsOf(
@@ -113,7 +109,7 @@ internal static class PointChanges
             case "right":
                 return [Single($"{name}.R", -half)];
             default:
-                faults.Add("sides", "Choose a pair, or one point on the centre line, on the left or on the right.");
+                faults.Add("sides", Say("point.choose-a-pair-or"));
                 return [];
         }
     }
@@ -125,7 +121,7 @@ internal static class PointChanges
             return role;
         }
 
-        faults.Add("role", "Choose what it carries.");
+        faults.Add("role", Say("point.choose-what-it-carries"));
         return PointRole.Other;
     }
 

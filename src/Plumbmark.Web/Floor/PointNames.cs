@@ -1,5 +1,6 @@
 using Plumbmark.Inspection.Car;
-using static Plumbmark.Web.Layout.Texts;
+using Plumbmark.Web.Layout;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Floor;
 
@@ -57,14 +58,14 @@ internal sealed class PointNames
             {
                 if (!TakeSides(found, sides))
                 {
-                    return new Outcome.NotFound(Say("quick.sides", word, string.Join(", ", found.Select(f => f.Name))));
+                    return new Outcome.NotFound(Say("quick.sides", word, Words.List(found.Select(f => f.Name))));
                 }
             }
             else if (_byName.TryGetValue(word, out var ids))
             {
                 if (ids.Count > 1)
                 {
-                    return new Outcome.NotFound(Say("quick.two-points", word, string.Join(", ", ids)));
+                    return new Outcome.NotFound(Say("quick.two-points", word, Words.List(ids)));
                 }
 
                 found.Add((word, ids[0]));
@@ -75,7 +76,7 @@ internal sealed class PointNames
             }
             else
             {
-                return new Outcome.NotFound(Say("quick.no-such", word, string.Join(", ", _points.Take(12).Select(p => p.Id))));
+                return new Outcome.NotFound(Say("quick.no-such", word, Words.List(_points.Take(12).Select(p => p.Id))));
             }
         }
 

@@ -3,6 +3,7 @@ using System.Net;
 using System.Text;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Floor;
 
@@ -62,7 +63,7 @@ internal sealed class PointPicker
         var svg = new StringBuilder();
         svg.Append(
             CultureInfo.InvariantCulture,
-            $"<svg class=\"picker\" viewBox=\"0 0 {Width} {RowHeight * _rows.Count}\" role=\"group\" aria-label=\"Points of the frame, front first\">"
+            $"<svg class=\"picker\" viewBox=\"0 0 {Width} {RowHeight * _rows.Count}\" role=\"group\" aria-label=\"{WebUtility.HtmlEncode(Say("picker.points-of-the-frame"))}\">"
         );
         foreach (var side in new[] { _rows.Select(r => r.Left), _rows.Select(r => r.Right) })
         {
@@ -125,7 +126,7 @@ internal sealed class PointPicker
         var (labelX, anchor) = x < Middle ? (x - 16, "end") : (x + 16, "start");
         svg.Append(
             CultureInfo.InvariantCulture,
-            $"<a href=\"{WebUtility.HtmlEncode(Target(point.Id))}\" class=\"picker-point{(picked ? " is-picked" : "")}\" data-quiet=\"\" data-point=\"{name}\" aria-label=\"{words}{Role(point.Id)}\">"
+            $"<a href=\"{WebUtility.HtmlEncode(Target(point.Id))}\" class=\"picker-point{(picked ? " is-picked" : "")}\" data-quiet=\"\" data-point=\"{name}\" aria-label=\"{words}{WebUtility.HtmlEncode(Role(point.Id))}\">"
         );
         svg.Append(
             CultureInfo.InvariantCulture,
@@ -152,9 +153,9 @@ internal sealed class PointPicker
     }
 
     private string Role(string id) =>
-        id == _form.From ? ", picked as start"
-        : id == _form.To ? ", picked as end"
-        : id == _form.Point ? ", picked"
+        id == _form.From ? Say("picker.picked-as-start")
+        : id == _form.To ? Say("picker.picked-as-end")
+        : id == _form.Point ? Say("picker.picked")
         : "";
 
     /// <summary>When the last end is picked the value comes next, otherwise the drawing again.</summary>

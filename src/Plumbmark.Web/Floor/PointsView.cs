@@ -1,6 +1,7 @@
 using Plumbmark.Inspection.Car;
 using Plumbmark.Store;
 using Plumbmark.Web.Server;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Floor;
 
@@ -35,8 +36,8 @@ public sealed record PointsView(OpenCar Car, IReadOnlyList<PointsView.Line> Line
 
     private static Line LineOf(Frame frame, FramePoint point)
     {
-        var name = PartnerOf(frame, point) is { } partner ? $"{point.Id} and {partner.Id}" : point.Id;
-        var place = point.Sketch is { } s ? $"about {s.X?.AsTyped ?? "?"} forward, {s.Y?.Abs().AsTyped ?? "?"} out" : null;
+        var name = PartnerOf(frame, point) is { } partner ? Say("points.n-and-n", point.Id, partner.Id) : point.Id;
+        var place = point.Sketch is { } s ? Say("points.about-forward-out", s.X?.AsTyped ?? "?", s.Y?.Abs().AsTyped ?? "?") : null;
         return new Line(point.Id, name, point.Label, RoleWords.For(point.Role), place);
     }
 }

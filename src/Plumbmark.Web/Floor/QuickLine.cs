@@ -1,7 +1,8 @@
 using System.Text.RegularExpressions;
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car;
-using static Plumbmark.Web.Layout.Texts;
+using Plumbmark.Web.Layout;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Floor;
 
@@ -102,7 +103,7 @@ public static partial class QuickLine
         var (valueText, startText) = StartOf(rest);
         if (valueText.Length == 0)
         {
-            return No(Say("quick.no-value", string.Join(", ", points)));
+            return No(Say("quick.no-value", Words.List(points)));
         }
 
         var form = KindOf(points, kind);

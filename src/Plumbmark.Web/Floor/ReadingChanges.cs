@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Http;
 using Plumbmark.Inspection.Journal;
 using Plumbmark.Web.Server;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Floor;
 
@@ -49,11 +50,11 @@ internal static class ReadingChanges
         var id = request.Part("reading");
         if (WithdrawalView.Of(request, new FieldFaults()) is not { } view)
         {
-            return Show.NotFound("There is no such reading, or it was taken back before.");
+            return Show.NotFound(Say("readings.there-is-no-such"));
         }
 
         var faults = view.Faults;
-        var reason = request.RequiredText("reason", "a reason", faults);
+        var reason = request.RequiredText("reason", Say("withdrawal.a-reason"), faults);
         return faults.Any ? Show.Again<WithdrawalPage>(view) : request.Keep(request.Address("floor"), new Act.ReadingWithdrawn(id, reason));
     }
 }

@@ -1,5 +1,5 @@
 using Plumbmark.Inspection.Car;
-using static Plumbmark.Web.Layout.Texts;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Floor;
 

@@ -5,7 +5,7 @@ using Plumbmark.Inspection.Journal;
 using Plumbmark.Store;
 using Plumbmark.Web.Layout;
 using Plumbmark.Web.Server;
-using static Plumbmark.Web.Layout.Texts;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Floor;
 
@@ -152,6 +152,6 @@ public sealed record SessionsView
         var kind = change.Kind is "sideShift" or "stagger" or "width" or "heightDifference" ? Say($"sessions.{change.Kind}") : change.Kind;
         return change.Points.Count == 2
             ? $"{PairRow.NameOf(change.Points[0], change.Points[1])}: {kind}"
-            : $"{string.Join(", ", change.Points.Take(3))} {kind}";
+            : $"{Words.List(change.Points.Take(3))} {kind}";
     }
 }

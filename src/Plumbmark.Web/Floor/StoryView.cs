@@ -4,7 +4,7 @@ using Plumbmark.Inspection.Journal;
 using Plumbmark.Store;
 using Plumbmark.Web.Layout;
 using Plumbmark.Web.Server;
-using static Plumbmark.Web.Layout.Texts;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Floor;
 
@@ -107,7 +107,7 @@ public sealed record StoryView
                 .Where(d => d.Item3 is { } v && display.Rounded(Math.Abs(v)) != Engine.Lengths.Length.Zero)
                 .Select(d => $"{display.Text(Math.Abs(d.Item3!.Value))} {Say(d.Item3 > 0 ? d.Item1 : d.Item2)}")
                 .ToList();
-            sizes.Add((from, way.Count == 0 ? Say("story.nothing") : string.Join(", ", way)));
+            sizes.Add((from, way.Count == 0 ? Say("story.nothing") : Words.List(way)));
         }
 
         return sizes;

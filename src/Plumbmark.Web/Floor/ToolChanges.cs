@@ -4,6 +4,7 @@ using Plumbmark.Engine.Uncertainty;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Journal;
 using Plumbmark.Web.Server;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Floor;
 
@@ -13,10 +14,10 @@ internal static class ToolChanges
     public static IResult Describe(CarRequest request)
     {
         var faults = new FieldFaults();
-        var name = request.RequiredText("name", "a name", faults, most: 40);
+        var name = request.RequiredText("name", Say("tools.a-name"), faults, most: 40);
         if (!Enum.TryParse<ToolKind>(request.Field("kind"), out var kind) || !Enum.IsDefined(kind))
         {
-            faults.Add("kind", "Choose what kind of tool it is.");
+            faults.Add("kind", Say("tools.choose-what-kind-of"));
         }
 
         var tool = new Tool(
@@ -34,7 +35,7 @@ internal static class ToolChanges
     public static IResult Remove(CarRequest request) =>
         request.Car.File.Tools.Any(t => t.Id == request.Part("tool"))
             ? request.Keep(request.Address("tools"), new Act.ToolRemoved(request.Part("tool")))
-            : Show.NotFound("There is no such tool.");
+            : Show.NotFound(Say("tools.there-is-no-such"));
 
     private static TapeClass? ClassOf(CarRequest request, ToolKind kind, FieldFaults faults)
     {
@@ -45,13 +46,13 @@ internal static class ToolChanges
 
         if (!Enum.TryParse<TapeClass>(request.Field("class"), out var tapeClass) || !Enum.IsDefined(tapeClass))
         {
-            faults.Add("class", "Choose class I, II or III, or leave it empty.");
+            faults.Add("class", Say("tools.choose-class-i-ii"));
             return null;
         }
 
         if (kind is not (ToolKind.Tape or ToolKind.Rule))
         {
-            faults.Add("class", "A class is printed on tapes and rules; leave it empty for other tools.");
+            faults.Add("class", Say("tools.a-class-is-printed"));
         }
 
         return tapeClass;
@@ -62,7 +63,7 @@ internal static class ToolChanges
         var length = request.OptionalLength(field, request.Car.File.Units, faults);
         if (length == Length.Zero)
         {
-            faults.Add(field, "Found 0; this must be more than nothing. Leave it empty when you do not know it.");
+            faults.Add(field, Say("tools.found-0-this-must"));
         }
 
         return length;

@@ -3,7 +3,7 @@ using Plumbmark.Inspection.Bench;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Journal;
 using Plumbmark.Inspection.Road;
-using static Plumbmark.Web.Layout.Texts;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Layout;
 
@@ -24,8 +24,8 @@ public static class ActWords
             Act.LevelRead { Level: null } => Say("act.level-read.none"),
             Act.LevelRead a => Say(
                 "act.level-read",
-                Words.Count(a.Level!.Stands.Count, "stand"),
-                Words.Count(a.Level.Floor.Count, "place")
+                Words.Count(a.Level!.Stands.Count, "count.stand"),
+                Words.Count(a.Level.Floor.Count, "count.place")
             ),
             Act.ReadingTaken a => Say("act.reading-taken", a.Reading.Id, For(a.Reading)),
             Act.ReadingWithdrawn a => Say("act.reading-withdrawn", a.Id, a.Reason),
@@ -34,8 +34,8 @@ public static class ActWords
             Act.BiteMade a => Say("act.bite-made", a.Bite.Id, a.Bite.Travel.AsTyped),
             Act.BiteWithdrawn a => Say("act.bite-withdrawn", a.Id, a.Reason),
             Act.CrackTested a => Say("act.crack-tested", a.Test.Id, (a.Test.Found ? Say("act.crack-found") : Say("act.no-crack"))),
-            Act.PhotoTaken a => Say("act.photo-taken", a.Photo.Point ?? $"reading {a.Photo.Reading}"),
-            Act.PhotoPutAway a => Say("act.photo-put-away", a.Photo.Point ?? $"reading {a.Photo.Reading}"),
+            Act.PhotoTaken a => Say("act.photo-taken", a.Photo.Point ?? Say("act.reading-n", a.Photo.Reading)),
+            Act.PhotoPutAway a => Say("act.photo-put-away", a.Photo.Point ?? Say("act.reading-n", a.Photo.Reading)),
             Act.RoadDescribed => Say("act.road-described"),
             Act.PartFound a => Say("act.part-found", a.Part.Id, RoadNames.Of(a.Part.Part, a.Part.Side)),
             Act.PartTakenBack a => Say("act.part-taken-back", a.Id, a.Reason),
@@ -69,14 +69,14 @@ public static class ActWords
             Reading.Drop { Dx: { } dx, Dy: { } dy } r => Say(
                 "reading.drop.steps",
                 r.Point,
-                Step(dx, "forward", "back"),
-                Step(dy, "left", "right")
+                Step(dx, "act.step.forward", "act.step.back"),
+                Step(dy, "act.step.left", "act.step.right")
             ),
             Reading.Indirect { Way: IndirectWay.Offset w } r => Say(
                 "reading.indirect.offset",
                 r.Point,
-                Step(w.Dx, "forward", "back"),
-                Step(w.Dy, "left", "right"),
+                Step(w.Dx, "act.step.forward", "act.step.back"),
+                Step(w.Dy, "act.step.left", "act.step.right"),
                 w.Mark
             ),
             Reading.Indirect { Way: IndirectWay.Midpoint w } r => Say("reading.indirect.midpoint", r.Point, w.From, w.To),
@@ -86,12 +86,12 @@ public static class ActWords
         };
 
     private static string Step(Length step, string plus, string minus) =>
-        step == Length.Zero ? $"0 {plus}"
-        : step > Length.Zero ? $"{step.AsTyped} {plus}"
-        : $"{step.AsTyped.TrimStart('-', '−', ' ')} {minus}";
+        step == Length.Zero ? Say(plus, 0)
+        : step > Length.Zero ? Say(plus, step.AsTyped)
+        : Say(minus, step.AsTyped.TrimStart('-', '−', ' '));
 
     private static string Typed(Reading reading, string value) =>
-        reading.StartAt is { } start ? $"{value} started at {start.AsTyped}" : value;
+        reading.StartAt is { } start ? Say("act.n-started-at-n", value, start.AsTyped) : value;
 
-    private static string Quoted(string name) => $"“{name}”";
+    private static string Quoted(string name) => Say("act.quoted", name);
 }

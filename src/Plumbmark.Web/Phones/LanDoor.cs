@@ -2,6 +2,7 @@ using System.Net;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Http.Features;
 using Plumbmark.Web.Server;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Phones;
 
@@ -47,7 +48,7 @@ internal sealed class LanDoor(WebPlace place, PhoneList phones)
         {
             http.Items[s_phone] = phone;
             return http.Request.Path.StartsWithSegments("/phones")
-                ? Show.Sorry("Only on the laptop", "Which phones are let in is said on the laptop itself.", StatusCodes.Status403Forbidden)
+                ? Show.Sorry(Say("phones.door.only-on-the-laptop"), Say("phones.door.which-phones-are-let"), StatusCodes.Status403Forbidden)
                 : null;
         }
 

@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Http;
 using Microsoft.Extensions.DependencyInjection;
 using Plumbmark.Web.Server;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Phones;
 
@@ -45,7 +46,7 @@ public static class PhonesRoom
         }
 
         var faults = new FieldFaults();
-        var name = request.RequiredText("name", "a name for this phone", faults, most: 60);
+        var name = request.RequiredText("name", Say("phones.a-name-for-this"), faults, most: 60);
         if (faults.Any)
         {
             return Stranger(faults, name); // before the code is looked at, so that it costs no try
@@ -57,13 +58,10 @@ public static class PhonesRoom
                 Remember(request.Http, From<PhoneList>(request).LetIn(name));
                 return Show.Redirect("/");
             case PairingCode.Outcome.Wrong:
-                faults.Add("code", "This is not the code on the laptop's screen.");
+                faults.Add("code", Say("phones.this-is-not-the"));
                 break;
             default:
-                faults.Add(
-                    "code",
-                    "No code is good now: it is too old, was used, or was tried too often. Press “Let a phone in” on the laptop for a new one."
-                );
+                faults.Add("code", Say("phones.no-code-is-good"));
                 break;
         }
 

@@ -4,6 +4,7 @@ using Plumbmark.Inspection.Journal;
 using Plumbmark.Inspection.Press;
 using Plumbmark.Store;
 using Plumbmark.Web.Server;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Press;
 
@@ -30,10 +31,10 @@ internal static class BiteChanges
     {
         if (BiteWithdrawalView.Of(request) is not { } view)
         {
-            return Show.NotFound("There is no such bite, or it was taken back before.");
+            return Show.NotFound(Say("press.bite.there-is-no-such"));
         }
 
-        var reason = request.RequiredText("reason", "a reason", view.Faults);
+        var reason = request.RequiredText("reason", Say("press.bite.a-reason"), view.Faults);
         return view.Faults.Any
             ? Show.Again<BiteWithdrawalPage>(view)
             : request.Keep(PressAddress.Of(request.Car.Id, view.Job.Id), new Act.BiteWithdrawn(view.Job.Id, view.Bite.Id, reason));
@@ -49,12 +50,12 @@ internal static class BiteChanges
         var faults = new FieldFaults();
         if (!PressWordLists.Methods.TryGetValue(request.Field("method"), out var method))
         {
-            faults.Add("method", "Choose how it was tested.");
+            faults.Add("method", Say("press.bite.choose-how-it-was"));
         }
 
         if (!PressWordLists.Answers.TryGetValue(request.Field("found"), out var found))
         {
-            faults.Add("found", "Say whether a crack was found.");
+            faults.Add("found", Say("press.bite.say-whether-a-crack"));
         }
 
         var note = request.OptionalText("test-note", faults);

@@ -1,6 +1,7 @@
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Press;
 using Plumbmark.Web.Server;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Press;
 
@@ -49,12 +50,12 @@ public sealed record BiteForm(
         var set = request.OptionalLength("set", units, faults, LengthSign.MayBeNegative);
         if (travel == Length.Zero)
         {
-            faults.Add("travel", "Found 0; a bite needs some travel.");
+            faults.Add("travel", Say("press.bite.found-0-a-bite"));
         }
 
         if (!faults.Any && left is null == set is null)
         {
-            faults.Add("left", "Write how far it is still out, or how much stayed: one of the two.");
+            faults.Add("left", Say("press.bite.write-how-far-it"));
         }
 
         var (load, dwell) = (Number(request, "load", faults), Number(request, "dwell", faults));
@@ -95,7 +96,7 @@ public sealed record BiteForm(
             return number;
         }
 
-        faults.Add(field, $"Found “{text}”; a plain number is needed here, or nothing.");
+        faults.Add(field, Say("press.bite.found-a-plain-number", text));
         return null;
     }
 }

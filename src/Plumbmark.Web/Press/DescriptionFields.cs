@@ -1,6 +1,7 @@
 using System.Globalization;
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Press;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Press;
 
@@ -16,13 +17,13 @@ internal static class DescriptionFields
     /// <summary>The questions of the gate: field and words.</summary>
     public static IReadOnlyList<(string Field, string Label)> History { get; } =
     [
-        ("cracked", "A crack anywhere, with the metal bare?"),
-        ("kinked", "Creased, kinked or dented at the bend?"),
-        ("torn", "An edge or a hole torn?"),
-        ("corroded", "Rusted thin, pitted or flaking?"),
-        ("welded", "Welded since it left its maker?"),
-        ("heated", "Heated: blue or scaled metal, or known?"),
-        ("pressedBefore", "Bent back before?"),
+        ("cracked", Say("press.description.a-crack-anywhere-with")),
+        ("kinked", Say("press.description.creased-kinked-or-dented")),
+        ("torn", Say("press.description.an-edge-or-a")),
+        ("corroded", Say("press.description.rusted-thin-pitted-or")),
+        ("welded", Say("press.description.welded-since-it-left")),
+        ("heated", Say("press.description.heated-blue-or-scaled")),
+        ("pressedBefore", Say("press.description.bent-back-before")),
     ];
 
     public static Dictionary<string, string> Of(PressJob job)

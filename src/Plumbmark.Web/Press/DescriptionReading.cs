@@ -4,6 +4,7 @@ using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Car.Json;
 using Plumbmark.Inspection.Press;
 using Plumbmark.Web.Server;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Press;
 
@@ -39,7 +40,7 @@ internal sealed class DescriptionReading(CarRequest request, FieldFaults faults)
 
     private PressPart Part() =>
         new(
-            request.RequiredText("name", "a name", faults),
+            request.RequiredText("name", Say("press.description.a-name"), faults),
             Word("kind", PressWordLists.Kinds),
             Word("make", PressWordLists.Makes),
             Word("material", PressWordLists.Materials),
@@ -74,7 +75,7 @@ internal sealed class DescriptionReading(CarRequest request, FieldFaults faults)
 
         if (depth is null)
         {
-            faults.Add("depth", "This section needs its depth: the size in the direction of the ram.");
+            faults.Add("depth", Say("press.description.this-section-needs-its"));
             return null;
         }
 
@@ -95,7 +96,7 @@ internal sealed class DescriptionReading(CarRequest request, FieldFaults faults)
         var lever = Number("lever", 1 / LargestLever, LargestLever) ?? 1;
         if (left is null != right is null)
         {
-            faults.Add(left is null ? "leftArm" : "rightArm", "Both blocks are needed, or neither: then they are proposed.");
+            faults.Add(left is null ? "leftArm" : "rightArm", Say("press.description.both-blocks-are-needed"));
         }
 
         return left is { } l && right is { } r
@@ -129,7 +130,7 @@ internal sealed class DescriptionReading(CarRequest request, FieldFaults faults)
 
         var name = request.Field($"line{number}-name");
         return new ProfileLine(
-            name.Length > 0 ? name : $"line {number + 1}",
+            name.Length > 0 ? name : Say("press.description.line-n", number + 1),
             Word($"line{number}-plane", PressWordLists.Planes) ?? BendPlane.Ram,
             Word($"line{number}-from", PressWordLists.Edges) ?? MeasuredFrom.Hollow,
             [.. gaps.Select(g => new ProfileGap(g[0], g[1]))]
@@ -145,7 +146,7 @@ internal sealed class DescriptionReading(CarRequest request, FieldFaults faults)
             var cells = row.Split(':', '\t', '=');
             if (cells.Length != columns)
             {
-                faults.Add(field, $"Found “{row}”; {columns} lengths with a colon between them are needed in each row.");
+                faults.Add(field, Say("press.description.found-lengths-with-a", row, columns));
                 continue;
             }
 
@@ -166,7 +167,7 @@ internal sealed class DescriptionReading(CarRequest request, FieldFaults faults)
                 length => length,
                 refused =>
                 {
-                    faults.Add(field, $"In “{row}”: {refused.Sentence}");
+                    faults.Add(field, Say("press.description.in-n-n", row, refused.Sentence));
                     return null;
                 }
             );
@@ -178,7 +179,7 @@ internal sealed class DescriptionReading(CarRequest request, FieldFaults faults)
         var length = Length(field);
         if (length == Engine.Lengths.Length.Zero)
         {
-            faults.Add(field, "Found 0; more than nothing is needed. Leave it empty when it is not known.");
+            faults.Add(field, Say("press.description.found-0-more-than"));
         }
 
         return length;
@@ -200,7 +201,7 @@ internal sealed class DescriptionReading(CarRequest request, FieldFaults faults)
             return value;
         }
 
-        faults.Add(field, "Choose one of the list.");
+        faults.Add(field, Say("press.description.choose-one-of-the"));
         return null;
     }
 
@@ -221,7 +222,7 @@ internal sealed class DescriptionReading(CarRequest request, FieldFaults faults)
             return number;
         }
 
-        faults.Add(field, string.Create(CultureInfo.InvariantCulture, $"Found “{text}”; a number from {least} to {most} is needed here."));
+        faults.Add(field, Say("press.description.found-a-number-from", text, least, most));
         return null;
     }
 }

@@ -2,6 +2,7 @@ using Microsoft.AspNetCore.Http;
 using Plumbmark.Inspection.Journal;
 using Plumbmark.Inspection.Press;
 using Plumbmark.Web.Server;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Press;
 
@@ -11,10 +12,10 @@ internal static class JobChanges
     public static IResult Lay(CarRequest request)
     {
         var faults = new FieldFaults();
-        var name = request.RequiredText("name", "a name", faults);
+        var name = request.RequiredText("name", Say("press.job.a-name"), faults);
         if (!PressWordLists.Kinds.TryGetValue(request.Field("kind"), out var kind))
         {
-            faults.Add("kind", "Choose what part it is.");
+            faults.Add("kind", Say("press.job.choose-what-part-it"));
         }
 
         if (faults.Any)

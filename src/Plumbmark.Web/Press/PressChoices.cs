@@ -1,5 +1,6 @@
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Press;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Press;
 
@@ -8,31 +9,31 @@ internal static class PressChoices
 {
     public static IReadOnlyList<(string, string)> Kinds { get; } =
     [
-        ("wishbone", "wishbone, or half of one"),
-        ("bracket", "bracket"),
-        ("horn", "frame horn"),
-        ("outrigger", "outrigger"),
-        ("crossmember", "crossmember without suspension"),
-        ("bumper-iron", "bumper iron"),
-        ("stay", "stay or strut of the body"),
-        ("suspension-crossmember", "crossmember with suspension"),
-        ("steering-lever", "steering lever"),
-        ("tie-rod", "track rod or tie rod"),
-        ("upright", "upright"),
-        ("stub-axle", "stub axle"),
-        ("ball-joint", "ball joint"),
-        ("fulcrum-pin", "fulcrum or king pin"),
-        ("spring", "spring"),
+        ("wishbone", Say("press.wishbone-or-half-of")),
+        ("bracket", Say("press.bracket")),
+        ("horn", Say("press.frame-horn")),
+        ("outrigger", Say("press.outrigger")),
+        ("crossmember", Say("press.crossmember-without-suspension")),
+        ("bumper-iron", Say("press.bumper-iron")),
+        ("stay", Say("press.stay-or-strut-of")),
+        ("suspension-crossmember", Say("press.crossmember-with-suspension")),
+        ("steering-lever", Say("press.steering-lever")),
+        ("tie-rod", Say("press.track-rod-or-tie")),
+        ("upright", Say("press.upright")),
+        ("stub-axle", Say("press.stub-axle")),
+        ("ball-joint", Say("press.ball-joint")),
+        ("fulcrum-pin", Say("press.fulcrum-or-king-pin")),
+        ("spring", Say("press.spring")),
     ];
 
     public static IReadOnlyList<(string, string)> Makes { get; } =
     [
-        ("pressed", "pressed from sheet"),
-        ("fabricated", "built up of sheet or tube"),
-        ("bar", "cut from bar"),
-        ("tube", "tube"),
-        ("forged", "forged"),
-        ("cast", "cast"),
+        ("pressed", Say("press.pressed-from-sheet")),
+        ("fabricated", Say("press.built-up-of-sheet")),
+        ("bar", Say("press.cut-from-bar")),
+        ("tube", Say("press.tube")),
+        ("forged", Say("press.forged")),
+        ("cast", Say("press.cast")),
     ];
 
     public static IReadOnlyList<(string, string)> Materials { get; } =
@@ -40,44 +41,45 @@ internal static class PressChoices
 
     public static IReadOnlyList<(string, string)> Shapes { get; } =
     [
-        ("rectangle", "flat or square bar"),
-        ("round", "solid round"),
-        ("tube", "round tube"),
-        ("box", "box"),
-        ("channel", "channel, web upright"),
-        ("channel-web-at-ram", "channel, web under the ram"),
-        ("channel-legs-at-ram", "channel, legs at the ram"),
-        ("I", "I, web upright"),
-        ("hat", "hat, crown under the ram"),
+        ("rectangle", Say("press.flat-or-square-bar")),
+        ("round", Say("press.solid-round")),
+        ("tube", Say("press.round-tube")),
+        ("box", Say("press.box")),
+        ("channel", Say("press.channel-web-upright")),
+        ("channel-web-at-ram", Say("press.channel-web-under-the")),
+        ("channel-legs-at-ram", Say("press.channel-legs-at-the")),
+        ("I", Say("press.i-web-upright")),
+        ("hat", Say("press.hat-crown-under-the")),
     ];
 
-    public static IReadOnlyList<(string, string)> Answers { get; } = [("no", "no"), ("yes", "yes")];
+    public static IReadOnlyList<(string, string)> Answers { get; } = [("no", Say("press.no")), ("yes", Say("press.yes"))];
 
-    public static IReadOnlyList<(string, string)> Planes { get; } = [("ram", "the way the ram goes"), ("side", "across the ram")];
+    public static IReadOnlyList<(string, string)> Planes { get; } =
+    [("ram", Say("press.the-way-the-ram")), ("side", Say("press.across-the-ram"))];
 
     public static IReadOnlyList<(string, string)> Edges { get; } =
     [
-        ("hollow", "straightedge across the hollow side"),
-        ("crown", "straightedge on the crown side"),
-        ("table", "heights above a table, crown up"),
+        ("hollow", Say("press.straightedge-across-the-hollow")),
+        ("crown", Say("press.straightedge-on-the-crown")),
+        ("table", Say("press.heights-above-a-table")),
     ];
 
     public static IReadOnlyList<(string, string)> TravelPlaces { get; } =
-    [("ram", "at the ram"), ("part", "by a gauge on the part itself")];
+    [("ram", Say("press.at-the-ram")), ("part", Say("press.by-a-gauge-on"))];
 
     public static IReadOnlyList<(string, string)> Sources { get; } =
-    [("factory", "the maker, for this part"), ("practice", "what the trade uses"), ("own", "my own choice")];
+    [("factory", Say("press.the-maker-for-this")), ("practice", Say("press.what-the-trade-uses")), ("own", Say("press.my-own-choice"))];
 
     public static IReadOnlyList<(string, string)> Methods { get; } =
-    [("dye", "dye penetrant"), ("magnetic", "magnetic particles"), ("eye", "looked at only")];
+    [("dye", Say("press.dye-penetrant")), ("magnetic", Say("press.magnetic-particles")), ("eye", Say("press.looked-at-only"))];
 
     public static IReadOnlyList<(BiteSign Sign, string Word, string Text)> Signs { get; } =
     [
-        (BiteSign.Tick, "tick", "I heard a tick or a crack"),
-        (BiteSign.Flaking, "flaking", "paint or scale flaked off"),
-        (BiteSign.LoadFell, "load-fell", "the load fell while pumping"),
-        (BiteSign.WrongPlane, "wrong-plane", "it moved sideways or turned"),
-        (BiteSign.Buckled, "buckled", "a wall buckled or was marked"),
+        (BiteSign.Tick, "tick", Say("press.i-heard-a-tick")),
+        (BiteSign.Flaking, "flaking", Say("press.paint-or-scale-flaked")),
+        (BiteSign.LoadFell, "load-fell", Say("press.the-load-fell-while")),
+        (BiteSign.WrongPlane, "wrong-plane", Say("press.it-moved-sideways-or")),
+        (BiteSign.Buckled, "buckled", Say("press.a-wall-buckled-or")),
     ];
 
     public static string SourceWord(LimitSource source) =>

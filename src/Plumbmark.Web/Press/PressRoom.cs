@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Http;
 using Plumbmark.Web.Server;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Press;
 
@@ -24,8 +25,7 @@ public static class PressRoom
     }
 
     /// <summary>What is said where a job is not there.</summary>
-    internal static IResult NoJob() =>
-        Show.NotFound("There is no such part in the press. It may have been put away; the journal still has it.");
+    internal static IResult NoJob() => Show.NotFound(Say("press.there-is-no-such"));
 
     private static IResult ShowJob(CarRequest request) => JobView.Of(request) is { } view ? Show.Page<JobPage>(view) : NoJob();
 
@@ -35,5 +35,5 @@ public static class PressRoom
     private static IResult ShowWithdrawal(CarRequest request) =>
         BiteWithdrawalView.Of(request) is { } view
             ? Show.Page<BiteWithdrawalPage>(view)
-            : Show.NotFound("There is no such bite, or it was taken back before.");
+            : Show.NotFound(Say("press.there-is-no-such-bite"));
 }

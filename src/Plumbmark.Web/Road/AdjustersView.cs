@@ -1,6 +1,7 @@
 using Plumbmark.Inspection.Road;
 using Plumbmark.Store;
 using Plumbmark.Web.Server;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Road;
 
@@ -27,9 +28,20 @@ public sealed record AdjustersView(OpenCar Car, IReadOnlyList<Adjuster> Adjuster
     public static string Words(Adjuster adjuster)
     {
         ArgumentNullException.ThrowIfNull(adjuster);
-        var moves = adjuster.Kind == AdjusterKind.TrackRod ? "" : $", moves {string.Join(" and ", adjuster.At.Select(RoadNames.Of))}";
-        var step = adjuster.Step is { } s ? $" by {s.AsTyped}" : "";
-        var fitted = adjuster.Fitted is { } f ? $", fitted {f.AsTyped}" : "";
-        return $"{RoadNames.Of(adjuster.Side)}, {adjuster.Least.AsTyped} to {adjuster.Most.AsTyped}{step}{moves}{fitted}";
+        var moves =
+            adjuster.Kind == AdjusterKind.TrackRod
+                ? ""
+                : Say("road.adjusters.moves-n", string.Join(Say("list.and"), adjuster.At.Select(RoadNames.Of)));
+        var step = adjuster.Step is { } s ? Say("road.adjusters.by-n", s.AsTyped) : "";
+        var fitted = adjuster.Fitted is { } f ? Say("road.adjusters.fitted-n", f.AsTyped) : "";
+        return Say(
+            "road.adjusters.n-n-to-n",
+            RoadNames.Of(adjuster.Side),
+            adjuster.Least.AsTyped,
+            adjuster.Most.AsTyped,
+            step,
+            moves,
+            fitted
+        );
     }
 }

@@ -1,6 +1,7 @@
 using Plumbmark.Inspection.Road;
 using Plumbmark.Store;
 using Plumbmark.Web.Server;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Road;
 
@@ -27,7 +28,15 @@ public sealed record DrawingView(
     {
         ArgumentNullException.ThrowIfNull(request);
         var values = faults is null ? KeptValues.Of(request.Car, "front") : KeptValues.Sent(request);
-        return new(request.Car, "Front suspension as drawn", "front", null, RoadFields.Front, values, faults ?? new FieldFaults());
+        return new(
+            request.Car,
+            Say("road.drawing.front-suspension-as-drawn"),
+            "front",
+            null,
+            RoadFields.Front,
+            values,
+            faults ?? new FieldFaults()
+        );
     }
 
     /// <summary>The rear, of the kind the form or the address asks for, else of the kind the car has.</summary>
@@ -38,7 +47,7 @@ public sealed record DrawingView(
         var fields = isTrailing ? RoadFields.TrailingArms : RoadFields.LiveAxle;
         var kind = isTrailing ? "trailingArms" : "liveAxle";
         var values = faults is null ? KeptValues.Of(request.Car, "rear") : KeptValues.Sent(request);
-        return new(request.Car, "Rear suspension as drawn", "rear", kind, fields, values, faults ?? new FieldFaults());
+        return new(request.Car, Say("road.drawing.rear-suspension-as-drawn"), "rear", kind, fields, values, faults ?? new FieldFaults());
     }
 
     private static string RearKindOf(CarRequest request) =>

@@ -2,6 +2,7 @@ using Microsoft.AspNetCore.Http;
 using Plumbmark.Inspection.Journal;
 using Plumbmark.Inspection.Road;
 using Plumbmark.Web.Server;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Road;
 
@@ -41,7 +42,7 @@ internal static class FindingChanges
         }
 
         var faults = new FieldFaults();
-        var reason = request.RequiredText("reason", "a reason", faults);
+        var reason = request.RequiredText("reason", Say("road.finding.a-reason"), faults);
         return faults.Any
             ? Show.Again<TakeBackPage>(Back(request, finding, faults))
             : request.Keep(request.Address("road/findings"), new Act.PartTakenBack(finding.Id, reason));
@@ -61,7 +62,7 @@ internal static class FindingChanges
     private static TakeBackView Back(CarRequest request, PartDeviation finding, FieldFaults faults) =>
         new(
             request.Car,
-            $"Take back {finding.Id}",
+            Say("road.finding.take-back-n", finding.Id),
             FindingsView.Words(finding),
             request.Address($"road/findings/{Uri.EscapeDataString(finding.Id)}/withdrawal"),
             request.Address("road/findings"),
@@ -72,5 +73,5 @@ internal static class FindingChanges
     private static PartDeviation? StandingOf(CarRequest request) =>
         request.Car.File.Road?.Parts.FirstOrDefault(p => p.Id == request.Part("finding") && p.Withdrawn is null);
 
-    private static IResult NotThere() => Show.NotFound("There is no such finding, or it was taken back before.");
+    private static IResult NotThere() => Show.NotFound(Say("road.finding.there-is-no-such"));
 }

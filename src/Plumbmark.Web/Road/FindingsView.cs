@@ -44,6 +44,6 @@ public sealed record FindingsView(
     {
         ArgumentNullException.ThrowIfNull(finding);
         var amounts = finding.Amounts.Select(a => $"{RoadNames.Of(a.Quantity)} {a.Length?.AsTyped ?? a.Angle?.AsTyped}");
-        return $"{RoadNames.Of(finding.Part, finding.Side)}: {string.Join(", ", amounts)}";
+        return $"{RoadNames.Of(finding.Part, finding.Side)}: {Layout.Words.List(amounts)}";
     }
 }

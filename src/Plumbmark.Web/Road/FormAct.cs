@@ -4,6 +4,7 @@ using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car.Json;
 using Plumbmark.Inspection.Journal;
 using Plumbmark.Web.Server;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Road;
 
@@ -63,7 +64,7 @@ internal static class FormAct
         {
             if (field.IsRequired)
             {
-                faults.Add(field.Name, "Nothing is written here; it is needed.");
+                faults.Add(field.Name, Say("road.form.nothing-is-written-here"));
             }
 
             return;
@@ -103,7 +104,7 @@ internal static class FormAct
         var parts = text.Split(',').Select(p => p.Trim()).ToList();
         if (parts.Count != 3)
         {
-            faults.Add(field, $"Found {parts.Count} figures; three are needed, with commas between: forward, left, up.");
+            faults.Add(field, Say("road.form.found-figures-three-are", parts.Count));
             return null;
         }
 

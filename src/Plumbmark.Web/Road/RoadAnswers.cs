@@ -1,36 +1,56 @@
+using Microsoft.Extensions.Logging;
+using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Floor;
 using Plumbmark.Inspection.Road;
 using Plumbmark.Store;
+using Plumbmark.Web.Server;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Road;
 
 /// <summary>What the Road says of a car, worked out once for each state of its journal.</summary>
-public sealed class RoadAnswers
+/// <param name="workOut">From a car to its answer.</param>
+/// <param name="log">Is told of what cannot be worked out.</param>
+public sealed class RoadAnswers(Func<CarFile, RoadAnswer> workOut, ILogger<RoadAnswers> log)
 {
-    private const int KeptAtMost = 32;
-    private readonly Lock _lock = new();
-    private readonly Dictionary<long, (long Sequence, Lazy<RoadAnswer> Answer)> _byCar = [];
+    private readonly KeptAnswers<CarState, RoadAnswer> _answers = new("the wheels", log);
 
-    /// <summary>The answer for a car as it stands.</summary>
+    /// <summary>The answer for a car as it stands; where none could be worked out, one that says so and nothing else, so that readings can still be entered.</summary>
     public RoadAnswer For(OpenCar car)
     {
         ArgumentNullException.ThrowIfNull(car);
-        Lazy<RoadAnswer> answer;
-        lock (_lock)
+        try
         {
-            if (!_byCar.TryGetValue(car.Id, out var known) || known.Sequence != car.Sequence)
-            {
-                if (_byCar.Count >= KeptAtMost)
-                {
-                    _byCar.Clear();
-                }
-
-                known = (car.Sequence, new Lazy<RoadAnswer>(() => RoadInspection.Of(car.File)));
-                _byCar[car.Id] = known;
-            }
-
-            answer = known.Answer;
+            return _answers.For(CarState.Of(car), () => workOut(car.File));
         }
+        catch (NoAnswerException)
+        {
+            return Failed();
+        }
+    }
 
-        return answer.Value;
+    private static RoadAnswer Failed()
+    {
+        var noCurve = new[] { Side.Left, Side.Right }.ToDictionary(s => s, IReadOnlyList<CurvePoint> (_) => []);
+        return new()
+        {
+            Verdict = Verdict.CannotTellYet,
+            Headline = Say("answer.failed"),
+            Why = [Say("answer.failed.kept"), Say("answer.failed.go-on"), Say("answer.failed.report")],
+            Figures = [],
+            Settings = [],
+            Ground = [],
+            DrawnCurves = noCurve,
+            FoundCurves = noCurve,
+            Turns = [],
+            Sketches = [],
+            RearSketch = null,
+            Wheels = [],
+            WheelRemarks = [],
+            Trials = [],
+            Unmeasured = [],
+            Missing = [],
+            Assumed = [],
+        };
     }
 }

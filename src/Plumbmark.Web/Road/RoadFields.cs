@@ -1,4 +1,5 @@
 using Plumbmark.Inspection.Road;
+using static Plumbmark.Inspection.Language.Texts;
 using static Plumbmark.Web.Road.FormField.Holds;
 
 namespace Plumbmark.Web.Road;
@@ -6,164 +7,161 @@ namespace Plumbmark.Web.Road;
 /// <summary>The forms of the Road: which fields each has.</summary>
 internal static class RoadFields
 {
-    private const string AngleHint = "Degrees, or degrees and minutes: 1 1/2, 1°30', 45'.";
+    private static readonly string s_angleHint = Say("road.degrees-or-degrees-and");
 
     private static readonly (string, string)[] s_wheels =
     [
-        ("FL", "front left"),
-        ("FR", "front right"),
-        ("RL", "rear left"),
-        ("RR", "rear right"),
+        ("FL", Say("road.front-left")),
+        ("FR", Say("road.front-right")),
+        ("RL", Say("road.rear-left")),
+        ("RR", Say("road.rear-right")),
     ];
-    private static readonly (string, string)[] s_frontWheels = [("FL", "front left"), ("FR", "front right")];
-    private static readonly (string, string)[] s_sides = [("L", "left"), ("R", "right")];
-    private static readonly (string, string)[] s_axles = [("front", "front"), ("rear", "rear")];
-    private static readonly (string, string)[] s_makes = [("two halves", "two halves"), ("one piece", "one piece")];
-    private static readonly FormField s_halfTurn = new("halfTurn", "Rolled half a turn since the first reading", Truth);
-    private static readonly FormField s_note = new("note", "Note", Written);
+    private static readonly (string, string)[] s_frontWheels = [("FL", Say("road.front-left")), ("FR", Say("road.front-right"))];
+    private static readonly (string, string)[] s_sides = [("L", Say("road.left")), ("R", Say("road.right"))];
+    private static readonly (string, string)[] s_axles = [("front", Say("road.front")), ("rear", Say("road.rear"))];
+    private static readonly (string, string)[] s_makes = [("two halves", Say("road.two-halves")), ("one piece", Say("road.one-piece"))];
+    private static readonly FormField s_halfTurn = new("halfTurn", Say("road.rolled-half-a-turn"), Truth);
+    private static readonly FormField s_note = new("note", Say("road.note"), Written);
 
     /// <summary>The front suspension as drawn.</summary>
     public static IReadOnlyList<FormField> Front { get; } =
     [
-        new("upperFront", "Upper arm, front pivot", PairOrPlace, "A pair of frame points (its name without .L and .R), or a place."),
-        new("upperRear", "Upper arm, rear pivot", PairOrPlace),
-        new("lowerFront", "Lower arm, front pivot", PairOrPlace),
-        new("lowerRear", "Lower arm, rear pivot", PairOrPlace),
-        new("trackRodInner", "Track rod, inner joint", PairOrPlace),
-        new("upperJoint", "Upper outer joint", ThreeLengths, Heading: "Arms and upright, at ride height"),
-        new("lowerJoint", "Lower outer joint, or middle of the trunnion's pin", ThreeLengths),
-        new("leverJoint", "Track rod's joint on the steering lever", ThreeLengths),
-        new("wheelCentre", "Wheel centre", ThreeLengths),
-        new("camber", "Camber as drawn", Hint: "Positive with the top outward. " + AngleHint),
-        new("toeIn", "Toe-in of one wheel as drawn", Hint: "Half of the total. " + AngleHint),
-        new("upperArm", "Upper arm made in", Choice, Choices: s_makes),
-        new("lowerArm", "Lower arm made in", Choice, Choices: s_makes),
-        new("trunnion.offset", "Trunnion: axis outboard of its pin", Hint: "Leave empty for a ball joint."),
-        new(
-            "trunnion.lead",
-            "Trunnion: thread per turn",
-            Hint: "Plus when the upright screws out as the front of the wheel swings outboard."
-        ),
-        new("loadedRadius", "Wheel centre to road, tyre loaded"),
-        new("bump", "Travel from ride height up to full bump"),
-        new("rebound", "Travel from ride height down to full rebound"),
-        new("steeringBox.dropArmShaft", "Drop arm's shaft", ThreeLengths, Heading: "Steering box; leave empty for a rack"),
-        new("steeringBox.dropArmJoint", "Centre link's joint on the drop arm", ThreeLengths),
-        new("steeringBox.idlerShaft", "Idler's shaft", ThreeLengths),
-        new("steeringBox.idlerJoint", "Centre link's joint on the idler", ThreeLengths),
-        new("steeringBox.rodsOnArms", "Track rods hang on drop arm and idler, not on the centre link", Truth),
+        new("upperFront", Say("road.upper-arm-front-pivot"), PairOrPlace, Say("road.a-pair-of-frame")),
+        new("upperRear", Say("road.upper-arm-rear-pivot"), PairOrPlace),
+        new("lowerFront", Say("road.lower-arm-front-pivot"), PairOrPlace),
+        new("lowerRear", Say("road.lower-arm-rear-pivot"), PairOrPlace),
+        new("trackRodInner", Say("road.track-rod-inner-joint"), PairOrPlace),
+        new("upperJoint", Say("road.upper-outer-joint"), ThreeLengths, Heading: Say("road.arms-and-upright-at")),
+        new("lowerJoint", Say("road.lower-outer-joint-or"), ThreeLengths),
+        new("leverJoint", Say("road.track-rods-joint-on"), ThreeLengths),
+        new("wheelCentre", Say("road.wheel-centre"), ThreeLengths),
+        new("camber", Say("road.camber-as-drawn"), Hint: Say("road.positive-with-the-top") + s_angleHint),
+        new("toeIn", Say("road.toe-in-of-one"), Hint: Say("road.half-of-the-total") + s_angleHint),
+        new("upperArm", Say("road.upper-arm-made-in"), Choice, Choices: s_makes),
+        new("lowerArm", Say("road.lower-arm-made-in"), Choice, Choices: s_makes),
+        new("trunnion.offset", Say("road.trunnion-axis-outboard-of"), Hint: Say("road.leave-empty-for-a")),
+        new("trunnion.lead", Say("road.trunnion-thread-per-turn"), Hint: Say("road.plus-when-the-upright")),
+        new("loadedRadius", Say("road.wheel-centre-to-road")),
+        new("bump", Say("road.travel-from-ride-height")),
+        new("rebound", Say("road.travel-from-ride-height-down")),
+        new("steeringBox.dropArmShaft", Say("road.drop-arms-shaft"), ThreeLengths, Heading: Say("road.steering-box-leave-empty")),
+        new("steeringBox.dropArmJoint", Say("road.centre-links-joint-on"), ThreeLengths),
+        new("steeringBox.idlerShaft", Say("road.idlers-shaft"), ThreeLengths),
+        new("steeringBox.idlerJoint", Say("road.centre-links-joint-on-the"), ThreeLengths),
+        new("steeringBox.rodsOnArms", Say("road.track-rods-hang-on"), Truth),
     ];
 
     /// <summary>A live axle as drawn.</summary>
     public static IReadOnlyList<FormField> LiveAxle { get; } =
     [
-        new("eye", "Springs' fixed eyes", PairOrPlace, "A pair of frame points, or a place."),
-        new("eyeToAxle", "From the fixed eye back to the axle"),
-        new("axleAboveEye", "Axle above the fixed eyes"),
-        new("track", "Rear track"),
+        new("eye", Say("road.springs-fixed-eyes"), PairOrPlace, Say("road.a-pair-of-frame-points")),
+        new("eyeToAxle", Say("road.from-the-fixed-eye")),
+        new("axleAboveEye", Say("road.axle-above-the-fixed")),
+        new("track", Say("road.rear-track")),
     ];
 
     /// <summary>Semi-trailing arms as drawn.</summary>
     public static IReadOnlyList<FormField> TrailingArms { get; } =
     [
-        new("inner", "Inner pivot", PairOrPlace, "A pair of frame points, or a place."),
-        new("outer", "Outer pivot", PairOrPlace),
-        new("wheelCentre", "Rear wheel centre", ThreeLengths),
-        new("camber", "Rear camber as drawn", Hint: AngleHint),
-        new("toeIn", "Rear toe-in of one wheel as drawn", Hint: AngleHint),
+        new("inner", Say("road.inner-pivot"), PairOrPlace, Say("road.a-pair-of-frame-points")),
+        new("outer", Say("road.outer-pivot"), PairOrPlace),
+        new("wheelCentre", Say("road.rear-wheel-centre"), ThreeLengths),
+        new("camber", Say("road.rear-camber-as-drawn"), Hint: s_angleHint),
+        new("toeIn", Say("road.rear-toe-in-of"), Hint: s_angleHint),
     ];
 
     /// <summary>One figure of the book.</summary>
     public static IReadOnlyList<FormField> Figure { get; } =
     [
-        new("figure", "What", Choice, IsRequired: true, Choices: [.. Figures.Select(f => (f.Word, RoadNames.Of(f.Kind)))]),
-        new(
-            "value",
-            "The book's figure",
-            Hint: "Angles in degrees or degrees and minutes. Wheelbase, track and ride height as lengths; toe too, with a diameter."
-        ),
-        new("limit", "Allowed either way"),
-        new("least", "Or: the least", Hint: "Where the book gives a range, fill in least and most instead of figure and limit."),
-        new("most", "and the most"),
-        new("diameter", "Toe as a length is measured at this diameter"),
+        new("figure", Say("road.what"), Choice, IsRequired: true, Choices: [.. Figures.Select(f => (f.Word, RoadNames.Of(f.Kind)))]),
+        new("value", Say("road.the-books-figure"), Hint: Say("road.angles-in-degrees-or")),
+        new("limit", Say("road.allowed-either-way")),
+        new("least", Say("road.or-the-least"), Hint: Say("road.where-the-book-gives")),
+        new("most", Say("road.and-the-most")),
+        new("diameter", Say("road.toe-as-a-length")),
         new(
             "source",
-            "Whose figure it is",
+            Say("road.whose-figure-it-is"),
             Choice,
             IsRequired: true,
-            Choices: [("factory", "the maker, for this car"), ("practice", "what the trade uses"), ("own", "my own choice")]
+            Choices:
+            [
+                ("factory", Say("road.the-maker-for-this")),
+                ("practice", Say("road.what-the-trade-uses")),
+                ("own", Say("road.my-own-choice")),
+            ]
         ),
-        new("note", "Where it is from", Written, "Book, edition, page."),
+        new("note", Say("road.where-it-is-from"), Written, Say("road.book-edition-page")),
     ];
 
     /// <summary>An adjuster.</summary>
     public static IReadOnlyList<FormField> Adjuster { get; } =
     [
-        new("id", "What you call it", Written, IsRequired: true),
+        new("id", Say("road.what-you-call-it"), Written, IsRequired: true),
         new(
             "kind",
-            "Kind",
+            Say("road.kind"),
             Choice,
             IsRequired: true,
-            Choices: [("shims", "shims behind a bracket"), ("eccentric", "eccentric bolt or bush"), ("trackRod", "track rod's screw")]
+            Choices:
+            [
+                ("shims", Say("road.shims-behind-a-bracket")),
+                ("eccentric", Say("road.eccentric-bolt-or-bush")),
+                ("trackRod", Say("road.track-rods-screw")),
+            ]
         ),
-        new("side", "Side", Choice, IsRequired: true, Choices: s_sides),
-        new(
-            "at",
-            "It moves",
-            Several,
-            "For shims and eccentrics, one or more of: upperFront, upperRear, lowerFront, lowerRear, trackRodInner. Commas between."
-        ),
+        new("side", Say("road.side"), Choice, IsRequired: true, Choices: s_sides),
+        new("at", Say("road.it-moves"), Several, Say("road.for-shims-and-eccentrics")),
         new(
             "direction",
-            "More of it moves them",
+            Say("road.more-of-it-moves"),
             Choice,
             Choices:
             [
-                ("out", "outward"),
-                ("in", "inward"),
-                ("forward", "forward"),
-                ("rearward", "rearward"),
-                ("up", "up"),
-                ("down", "down"),
+                ("out", Say("road.outward")),
+                ("in", Say("road.inward")),
+                ("forward", Say("road.forward")),
+                ("rearward", Say("road.rearward")),
+                ("up", Say("road.up")),
+                ("down", Say("road.down")),
             ]
         ),
-        new("least", "The least it can be", Hint: "Shims: empty is none. Eccentric or screw: empty is as far the other way."),
-        new("most", "The most it can be", IsRequired: true),
-        new("step", "Thinnest shim", Hint: "Empty when it can be set anywhere."),
-        new("fitted", "Fitted now", Hint: "Counted from what the drawing and the measured frame stand for."),
-        new("usual", "Usual up to", Hint: "Beyond this it absorbs a fault."),
+        new("least", Say("road.the-least-it-can"), Hint: Say("road.shims-empty-is-none")),
+        new("most", Say("road.the-most-it-can"), IsRequired: true),
+        new("step", Say("road.thinnest-shim"), Hint: Say("road.empty-when-it-can")),
+        new("fitted", Say("road.fitted-now"), Hint: Say("road.counted-from-what-the")),
+        new("usual", Say("road.usual-up-to"), Hint: Say("road.beyond-this-it-absorbs")),
         s_note,
     ];
 
     /// <summary>The fields of a finding on one part.</summary>
     public static IReadOnlyList<FormField> Finding(CornerPart part) =>
         [
-            new("side", "Side", Choice, IsRequired: true, Choices: s_sides),
+            new("side", Say("road.side"), Choice, IsRequired: true, Choices: s_sides),
             .. part switch
             {
                 CornerPart.UpperArm or CornerPart.LowerArm => new FormField[]
                 {
-                    new("frontHalf", "In two halves: front half longer by"),
-                    new("rearHalf", "Rear half longer by"),
-                    new("ahead", "In one piece: outer joint further forward by"),
-                    new("reach", "Reach longer by"),
+                    new("frontHalf", Say("road.in-two-halves-front")),
+                    new("rearHalf", Say("road.rear-half-longer-by")),
+                    new("ahead", Say("road.in-one-piece-outer")),
+                    new("reach", Say("road.reach-longer-by")),
                 },
-                CornerPart.TrackRod or CornerPart.Upright => [new("length", "Longer by", Hint: "Minus for shorter.")],
+                CornerPart.TrackRod or CornerPart.Upright => [new("length", Say("road.longer-by"), Hint: Say("road.minus-for-shorter"))],
                 CornerPart.Stub =>
                 [
-                    new("camber", "Turned toward more camber by", Hint: AngleHint),
-                    new("toeIn", "Turned toward more toe-in by", Hint: AngleHint),
-                    new("up", "Higher by"),
+                    new("camber", Say("road.turned-toward-more-camber"), Hint: s_angleHint),
+                    new("toeIn", Say("road.turned-toward-more-toe"), Hint: s_angleHint),
+                    new("up", Say("road.higher-by")),
                 ],
                 _ =>
                 [
-                    new("forward", "Forward by", Hint: "Found minus drawn; minus for rearward."),
-                    new("out", "Away from the centre line by", Hint: "Minus for inward."),
-                    new("up", "Up by", Hint: "Minus for down."),
+                    new("forward", Say("road.forward-by"), Hint: Say("road.found-minus-drawn-minus")),
+                    new("out", Say("road.away-from-the-centre"), Hint: Say("road.minus-for-inward")),
+                    new("up", Say("road.up-by"), Hint: Say("road.minus-for-down")),
                 ],
             },
-            new("sigma", "How sure a length is", Hint: "Standard uncertainty; empty for a quarter of a millimetre."),
+            new("sigma", Say("road.how-sure-a-length"), Hint: Say("road.standard-uncertainty-empty-for")),
             s_note,
         ];
 
@@ -172,97 +170,97 @@ internal static class RoadFields
     [
         (
             "plumbLine",
-            "Camber, plumb line",
-            "Hang a line just outboard of the tyre. Measure level from the line to the rim's edge at the top and at the bottom. Read again after rolling the car half a wheel's turn.",
+            Say("road.camber-plumb-line"),
+            Say("road.hang-a-line-just"),
             [
                 Wheel(s_wheels),
-                new("top", "Line to the top edge", IsRequired: true),
-                new("bottom", "Line to the bottom edge", IsRequired: true),
-                new("span", "Between the two edges", IsRequired: true),
+                new("top", Say("road.line-to-the-top"), IsRequired: true),
+                new("bottom", Say("road.line-to-the-bottom"), IsRequired: true),
+                new("span", Say("road.between-the-two-edges"), IsRequired: true),
                 s_halfTurn,
                 s_note,
             ]
         ),
         (
             "level",
-            "Camber, level",
-            "Hold the level across the rim's edges.",
-            [Wheel(s_wheels), new("camber", "Camber", IsRequired: true, Hint: AngleHint), s_halfTurn, s_note]
+            Say("road.camber-level"),
+            Say("road.hold-the-level-across"),
+            [Wheel(s_wheels), new("camber", Say("road.camber"), IsRequired: true, Hint: s_angleHint), s_halfTurn, s_note]
         ),
         (
             "stringGaps",
-            "String, one wheel",
-            "Strings along both sides at hub height. Square to the string, measure to the rim's front and rear edges and to the hub. Tracks may differ.",
+            Say("road.string-one-wheel"),
+            Say("road.strings-along-both-sides"),
             [
                 Wheel(s_wheels),
-                new("front", "String to the front edge", IsRequired: true),
-                new("rear", "String to the rear edge", IsRequired: true),
-                new("span", "Between the two edges", IsRequired: true),
-                new("hub", "String to the hub's face"),
+                new("front", Say("road.string-to-the-front"), IsRequired: true),
+                new("rear", Say("road.string-to-the-rear"), IsRequired: true),
+                new("span", Say("road.between-the-two-edges"), IsRequired: true),
+                new("hub", Say("road.string-to-the-hubs")),
                 s_halfTurn,
                 s_note,
             ]
         ),
         (
             "strings",
-            "Strings apart",
-            "How far the two strings are apart, ahead of the car and behind it.",
+            Say("road.strings-apart"),
+            Say("road.how-far-the-two"),
             [
-                new("ahead", "Apart ahead", IsRequired: true),
-                new("behind", "Apart behind", IsRequired: true),
-                new("between", "Along the car between the two", IsRequired: true),
+                new("ahead", Say("road.apart-ahead"), IsRequired: true),
+                new("behind", Say("road.apart-behind"), IsRequired: true),
+                new("between", Say("road.along-the-car-between"), IsRequired: true),
                 s_note,
             ]
         ),
         (
             "across",
-            "Toe across a pair",
-            "Measure across between the rims, or between lines scribed on the treads, ahead of the axle and behind it at hub height.",
+            Say("road.toe-across-a-pair"),
+            Say("road.measure-across-between-the"),
             [
-                new("axle", "Axle", Choice, IsRequired: true, Choices: s_axles),
-                new("ahead", "Apart ahead", IsRequired: true),
-                new("behind", "Apart behind", IsRequired: true),
-                new("diameter", "Diameter where measured", IsRequired: true),
-                new("atTread", "At a line on the tread, not at the rim", Truth),
+                new("axle", Say("road.axle"), Choice, IsRequired: true, Choices: s_axles),
+                new("ahead", Say("road.apart-ahead"), IsRequired: true),
+                new("behind", Say("road.apart-behind"), IsRequired: true),
+                new("diameter", Say("road.diameter-where-measured"), IsRequired: true),
+                new("atTread", Say("road.at-a-line-on"), Truth),
                 s_halfTurn,
                 s_note,
             ]
         ),
         (
             "swing",
-            "Castor by two turns",
-            "Camber straight ahead, then with the wheel turned 20° each way on greased plates. Outward means the front of this wheel swings away from the car.",
+            Say("road.castor-by-two-turns"),
+            Say("road.camber-straight-ahead-then"),
             [
                 Wheel(s_frontWheels),
-                new("ahead", "Camber straight ahead", IsRequired: true, Hint: AngleHint),
-                new("outTurn", "Turned outward by", IsRequired: true),
-                new("outCamber", "Camber turned outward", IsRequired: true),
-                new("inTurn", "Turned inward by", IsRequired: true),
-                new("inCamber", "Camber turned inward", IsRequired: true),
+                new("ahead", Say("road.camber-straight-ahead"), IsRequired: true, Hint: s_angleHint),
+                new("outTurn", Say("road.turned-outward-by"), IsRequired: true),
+                new("outCamber", Say("road.camber-turned-outward"), IsRequired: true),
+                new("inTurn", Say("road.turned-inward-by"), IsRequired: true),
+                new("inCamber", Say("road.camber-turned-inward"), IsRequired: true),
                 s_note,
             ]
         ),
         (
             "rideHeight",
-            "Ride height",
-            "From a place alike on both sides down to the pad or the floor, after bouncing and rolling the car.",
-            [Wheel(s_wheels), new("value", "Height", IsRequired: true), s_note]
+            Say("road.ride-height"),
+            Say("road.from-a-place-alike"),
+            [Wheel(s_wheels), new("value", Say("road.height"), IsRequired: true), s_note]
         ),
         (
             "wheelbase",
-            "Wheelbase",
-            "Hub to hub along one side.",
+            Say("road.wheelbase"),
+            Say("road.hub-to-hub-along"),
             [
-                new("side", "Side", Choice, IsRequired: true, Choices: s_sides),
-                new("value", "Front hub to rear hub", IsRequired: true),
+                new("side", Say("road.side"), Choice, IsRequired: true, Choices: s_sides),
+                new("value", Say("road.front-hub-to-rear"), IsRequired: true),
                 s_note,
             ]
         ),
         (
             "pad",
-            "Pad height",
-            "The pad under each wheel by the water level; camber is corrected for what is not level.",
-            [Wheel(s_wheels), new("value", "Height of the pad", IsRequired: true), s_note]
+            Say("road.pad-height"),
+            Say("road.the-pad-under-each"),
+            [Wheel(s_wheels), new("value", Say("road.height-of-the-pad"), IsRequired: true), s_note]
         ),
     ];
 
@@ -271,5 +269,5 @@ internal static class RoadFields
         Enum.GetValues<FigureKind>().Select(k => (Word: $"{char.ToLowerInvariant(k.ToString()[0])}{k.ToString()[1..]}", k));
 
     private static FormField Wheel(IReadOnlyList<(string, string)> wheels) =>
-        new("wheel", "Wheel", Choice, IsRequired: true, Choices: wheels);
+        new("wheel", Say("road.wheel"), Choice, IsRequired: true, Choices: wheels);
 }

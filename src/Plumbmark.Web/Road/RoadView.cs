@@ -5,6 +5,7 @@ using Plumbmark.Inspection.Floor;
 using Plumbmark.Inspection.Road;
 using Plumbmark.Store;
 using Plumbmark.Web.Server;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Road;
 
@@ -40,9 +41,11 @@ public sealed record RoadView(OpenCar Car, RoadAnswer Answer, RoadDisplay Displa
     public IReadOnlyList<(string Title, IReadOnlyList<IReadOnlyList<string>> Rows)> Travel =>
         [
             .. new[] { Side.Left, Side.Right }
-                .Select(s => (Title: $"{(s == Side.Left ? "Left" : "Right")} front wheel as found", Points: Answer.FoundCurves[s]))
+                .Select(s =>
+                    (Title: Say(s == Side.Left ? "road.front-wheel.left" : "road.front-wheel.right"), Points: Answer.FoundCurves[s])
+                )
                 .Where(c => c.Points.Count > 0)
-                .Select(c => (c.Title, TravelRows.Of(c.Points, Display, "not told"))),
+                .Select(c => (c.Title, TravelRows.Of(c.Points, Display, Say("road.not-told")))),
         ];
 
     /// <summary>The main page.</summary>
@@ -65,12 +68,12 @@ public sealed record RoadView(OpenCar Car, RoadAnswer Answer, RoadDisplay Displa
         var pictures = new List<(string, string)>();
         if (answer.Sketches.Count > 0)
         {
-            pictures.Add(("From behind", SvgWriter.Write(RoadFrontDrawing.Of(answer))));
-            pictures.Add(("From above", SvgWriter.Write(RoadTopDrawing.Of(answer, display))));
-            pictures.Add(("Left wheel from the side", SvgWriter.Write(RoadSideDrawing.Of(answer, Side.Left))));
-            pictures.Add(("Right wheel from the side", SvgWriter.Write(RoadSideDrawing.Of(answer, Side.Right))));
-            pictures.Add(("Bump steer", SvgWriter.Write(RoadCurveDrawing.Toe(answer, display))));
-            pictures.Add(("Camber over travel", SvgWriter.Write(RoadCurveDrawing.Camber(answer, display))));
+            pictures.Add((Say("road.from-behind"), SvgWriter.Write(RoadFrontDrawing.Of(answer))));
+            pictures.Add((Say("road.from-above"), SvgWriter.Write(RoadTopDrawing.Of(answer, display))));
+            pictures.Add((Say("road.left-wheel-from-the"), SvgWriter.Write(RoadSideDrawing.Of(answer, Side.Left))));
+            pictures.Add((Say("road.right-wheel-from-the"), SvgWriter.Write(RoadSideDrawing.Of(answer, Side.Right))));
+            pictures.Add((Say("road.bump-steer"), SvgWriter.Write(RoadCurveDrawing.Toe(answer, display))));
+            pictures.Add((Say("road.camber-over-travel"), SvgWriter.Write(RoadCurveDrawing.Camber(answer, display))));
         }
 
         return new(car, answer, display, pictures);

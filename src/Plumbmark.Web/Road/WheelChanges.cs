@@ -2,6 +2,7 @@ using Microsoft.AspNetCore.Http;
 using Plumbmark.Inspection.Journal;
 using Plumbmark.Inspection.Road;
 using Plumbmark.Web.Server;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Road;
 
@@ -33,7 +34,7 @@ internal static class WheelChanges
         }
 
         var faults = new FieldFaults();
-        var reason = request.RequiredText("reason", "a reason", faults);
+        var reason = request.RequiredText("reason", Say("road.wheel.a-reason"), faults);
         return faults.Any
             ? Show.Again<TakeBackPage>(Back(request, reading, faults))
             : request.Keep(request.Address("road/wheels"), new Act.WheelReadingWithdrawn(reading.Id, reason));
@@ -42,7 +43,7 @@ internal static class WheelChanges
     private static TakeBackView Back(CarRequest request, WheelReading reading, FieldFaults faults) =>
         new(
             request.Car,
-            $"Take back reading {reading.Id}",
+            Say("road.wheel.take-back-reading", reading.Id),
             WheelReadingWords.For(reading),
             request.Address($"road/wheels/{Uri.EscapeDataString(reading.Id)}/withdrawal"),
             request.Address("road/wheels"),
@@ -53,5 +54,5 @@ internal static class WheelChanges
     private static WheelReading? StandingOf(CarRequest request) =>
         request.Car.File.Road?.Wheels.FirstOrDefault(w => w.Id == request.Part("reading") && w.Withdrawn is null);
 
-    private static IResult NotThere() => Show.NotFound("There is no such reading, or it was taken back before.");
+    private static IResult NotThere() => Show.NotFound(Say("road.wheel.there-is-no-such"));
 }

@@ -1,4 +1,5 @@
 using Plumbmark.Engine.Lengths;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Server;
 
@@ -54,7 +55,7 @@ public static class FormReading
         var text = request.OptionalText(field, faults, most) ?? "";
         if (text.Length == 0)
         {
-            faults.Add(field, $"Nothing is written here; {what} is needed.");
+            faults.Add(field, Say("page.form.nothing-is-written-here", what));
         }
 
         return text;
@@ -70,7 +71,7 @@ public static class FormReading
         var text = request.Field(field);
         if (text.Length > most)
         {
-            faults.Add(field, $"This is {text.Length} characters long; at most {most} are kept here.");
+            faults.Add(field, Say("page.form.this-is-characters-long", text.Length, most));
         }
 
         return text.Length == 0 ? null : text;

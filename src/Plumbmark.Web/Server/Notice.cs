@@ -1,3 +1,5 @@
+using static Plumbmark.Inspection.Language.Texts;
+
 namespace Plumbmark.Web.Server;
 
 /// <summary>A short remark at the top of the page after a change. Only these may be named in an address, so that no link can put words in our mouth.</summary>
@@ -25,12 +27,12 @@ public static class Notice
     public static string? Words(string? name) =>
         name switch
         {
-            KeptBefore => "This was sent before and is kept once. For a repeat reading, enter it again below.",
-            Undone => "Undone. It stays in the journal and can be put back.",
-            PutBack => "Put back.",
-            Binned => "The car is in the bin. Nothing of it is lost.",
-            Restored => "The car is back in the shed.",
-            BackupRestored => "The backup is in the shed. Nothing that was here has been replaced or removed.",
+            KeptBefore => Say("page.notice.this-was-sent-before"),
+            Undone => Say("page.notice.undone-it-stays-in"),
+            PutBack => Say("page.notice.put-back"),
+            Binned => Say("page.notice.the-car-is-in"),
+            Restored => Say("page.notice.the-car-is-back"),
+            BackupRestored => Say("page.notice.the-backup-is-in"),
             _ => null,
         };
 }

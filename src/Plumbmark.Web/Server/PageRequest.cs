@@ -4,6 +4,7 @@ using Microsoft.AspNetCore.Http;
 using Plumbmark.Inspection.Journal;
 using Plumbmark.Store;
 using Plumbmark.Web.Phones;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Server;
 
@@ -86,6 +87,6 @@ public sealed class CarRequest(HttpContext http, Journals journals, OpenCar car)
                 kept => Show.Redirect(thenShow),
                 keptBefore => Show.Redirect(thenShow, Notice.KeptBefore),
                 Show.Refused,
-                () => Show.NotFound("There is no such car in the shed.")
+                () => Show.NotFound(Say("page.request.there-is-no-such"))
             );
 }

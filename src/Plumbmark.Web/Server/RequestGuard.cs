@@ -3,6 +3,7 @@ using Microsoft.AspNetCore.Http;
 using Microsoft.Extensions.Logging;
 using Plumbmark.Store;
 using Plumbmark.Web.Phones;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Server;
 
@@ -23,12 +24,17 @@ internal sealed class RequestGuard(RequestDelegate next, IAntiforgery antiforger
         }
         catch (StoreUnusableException e) when (!http.Response.HasStarted)
         {
-            await Show.Sorry("The journal cannot be used", e.Message, StatusCodes.Status503ServiceUnavailable).ExecuteAsync(http);
+            await Show.Sorry(Say("page.guard.the-journal-cannot-be"), e.Message, StatusCodes.Status503ServiceUnavailable)
+                .ExecuteAsync(http);
+        }
+        catch (NoAnswerException) when (!http.Response.HasStarted)
+        {
+            // The log was told when it was tried first.
+            await Show.NoAnswer(http.Request.RouteValues["car"]).ExecuteAsync(http);
         }
         catch (BadHttpRequestException e) when (!http.Response.HasStarted)
         {
-            await Show.Sorry("Not understood", "What the browser sent was too long or broke off. Nothing was changed.", e.StatusCode)
-                .ExecuteAsync(http);
+            await Show.Sorry(Say("page.guard.not-understood"), Say("page.guard.what-the-browser-sent"), e.StatusCode).ExecuteAsync(http);
         }
         catch (OperationCanceledException) when (http.RequestAborted.IsCancellationRequested)
         {
@@ -36,7 +42,7 @@ internal sealed class RequestGuard(RequestDelegate next, IAntiforgery antiforger
         }
         catch (InvalidDataException) when (!http.Response.HasStarted)
         {
-            await Show.Sorry("Not understood", "The form is too long or broken. Nothing was changed.", StatusCodes.Status400BadRequest)
+            await Show.Sorry(Say("page.guard.not-understood"), Say("page.guard.the-form-is-too"), StatusCodes.Status400BadRequest)
                 .ExecuteAsync(http);
         }
         catch (Exception e) when (e is not OutOfMemoryException && !http.Response.HasStarted)
@@ -45,8 +51,8 @@ internal sealed class RequestGuard(RequestDelegate next, IAntiforgery antiforger
             http.Response.Clear();
             AddHeaders(http.Response.Headers);
             await Show.Sorry(
-                    "Something in the program went wrong",
-                    "What was kept before is safe. The window in which Plumbmark was started shows details worth reporting.",
+                    Say("page.guard.something-in-the-program"),
+                    Say("page.guard.what-was-kept-before"),
                     StatusCodes.Status500InternalServerError
                 )
                 .ExecuteAsync(http);
@@ -90,11 +96,7 @@ internal sealed class RequestGuard(RequestDelegate next, IAntiforgery antiforger
 
         return IsFromHere(http.Request) && await HasToken(http)
             ? null
-            : Show.Sorry(
-                "Not sent from a page of this program",
-                "Nothing was changed. If you did press a button here, the page was too old: go back, reload it, and press again.",
-                StatusCodes.Status400BadRequest
-            );
+            : Show.Sorry(Say("page.guard.not-sent-from-a"), Say("page.guard.nothing-was-changed-if"), StatusCodes.Status400BadRequest);
     }
 
     private async Task<bool> HasToken(HttpContext http)

@@ -5,6 +5,7 @@ using Microsoft.AspNetCore.Routing;
 using Microsoft.Extensions.DependencyInjection;
 using Plumbmark.Store;
 using Plumbmark.Web.Waiting;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Server;
 
@@ -50,15 +51,11 @@ public sealed class RoomRoutes(IEndpointRouteBuilder endpoints)
         var request = Request(http);
         if (!long.TryParse(request.Part("car"), out var id) || request.Journals.Car(id) is not { IsBinned: false } open)
         {
-            return Show.NotFound("There is no such car in the shed. It may be in the bin.");
+            return Show.NotFound(Say("page.route.there-is-no-such"));
         }
 
         return IsForAnother(http, open)
-            ? Show.Sorry(
-                "Meant for another car",
-                "Another journal is open behind this address now, and its car of this number is not the one this was entered for. Nothing was changed.",
-                StatusCodes.Status409Conflict
-            )
+            ? Show.Sorry(Say("page.route.meant-for-another-car"), Say("page.route.another-journal-is-open"), StatusCodes.Status409Conflict)
             : answer(new CarRequest(http, request.Journals, open));
     }
 

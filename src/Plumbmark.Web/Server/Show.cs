@@ -5,6 +5,7 @@ using Microsoft.AspNetCore.WebUtilities;
 using Plumbmark.Inspection.Car.Json;
 using Plumbmark.Web.Layout;
 using Plumbmark.Web.Waiting;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Server;
 
@@ -31,16 +32,27 @@ public static class Show
         new SeeOther(notice is null ? address : QueryHelpers.AddQueryString(address, "notice", notice));
 
     /// <summary>Nothing is here.</summary>
-    public static IResult NotFound(string sentence) => Sorry("Not here", sentence, StatusCodes.Status404NotFound);
+    public static IResult NotFound(string sentence) => Sorry(Say("page.show.not-here"), sentence, StatusCodes.Status404NotFound);
 
     /// <summary>A page that only says what is the matter.</summary>
     public static IResult Sorry(string title, string sentence, int status) => Page<SorryPage>(new SorryPage.View(title, sentence), status);
 
+    /// <summary>What is asked for needs an answer that could not be worked out; its car's readings are still there to be shown.</summary>
+    public static IResult NoAnswer(object? car) =>
+        Page<SorryPage>(
+            new SorryPage.View(
+                Say("answer.failed"),
+                $"{Say("answer.failed.kept")} {Say("answer.failed.go-on")} {Say("answer.failed.report")}",
+                car is null ? null : $"/cars/{car}/floor"
+            ),
+            StatusCodes.Status500InternalServerError
+        );
+
     /// <summary>The change would leave a car that contradicts itself.</summary>
     public static IResult Refused(IReadOnlyList<Fault> faults) =>
         Sorry(
-            "That does not go together",
-            $"Nothing was changed. {string.Join(' ', faults.Select(f => f.Sentence).Distinct().Take(5))}",
+            Say("page.show.that-does-not-go"),
+            Say("page.show.nothing-was-changed", string.Join(' ', faults.Select(f => f.Sentence).Distinct().Take(5))),
             StatusCodes.Status422UnprocessableEntity
         );
 

@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Http;
 using Plumbmark.Store;
 using Plumbmark.Web.Server;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Shed;
 
@@ -19,7 +20,7 @@ internal static class BackupChanges
         if (request.File("backup") is not { } file)
         {
             var faults = new FieldFaults();
-            faults.Add("backup", "No file was chosen, or it is empty.");
+            faults.Add("backup", Say("shed.backup.no-file-was-chosen"));
             return Show.Again<ShedPage>(ShedView.Of(request, faults));
         }
 

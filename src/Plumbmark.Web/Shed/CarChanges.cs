@@ -5,6 +5,7 @@ using Plumbmark.Inspection.Floor;
 using Plumbmark.Inspection.Journal;
 using Plumbmark.Web.Floor;
 using Plumbmark.Web.Server;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Shed;
 
@@ -17,7 +18,7 @@ internal static class CarChanges
     public static IResult Create(PageRequest request)
     {
         var faults = new FieldFaults();
-        var name = request.RequiredText("name", "a name", faults);
+        var name = request.RequiredText("name", Say("shed.car.a-name"), faults);
         var units = Units(request, faults);
         var points = Skeleton(request, units, faults);
         if (faults.Any)
@@ -33,7 +34,7 @@ internal static class CarChanges
     {
         var faults = new FieldFaults();
         var car = new CarIdentity(
-            request.RequiredText("name", "a name", faults),
+            request.RequiredText("name", Say("shed.car.a-name"), faults),
             request.OptionalText("serial", faults),
             request.OptionalText("note", faults, most: 2000)
         );
@@ -52,7 +53,7 @@ internal static class CarChanges
     public static IResult TakeFromBin(PageRequest request) =>
         long.TryParse(request.Part("car"), out var car) && request.Journals.TakeFromBin(car)
             ? Show.Redirect("/", Notice.Restored)
-            : Show.NotFound("There is no such car in the bin.");
+            : Show.NotFound(Say("shed.car.there-is-no-such"));
 
     private static CarFile New(PageRequest request, string name, LengthUnit units, IReadOnlyList<FramePoint> points) =>
         CarFile.Named(name, units) with
@@ -70,7 +71,7 @@ internal static class CarChanges
             case "mm":
                 return LengthUnit.Millimetre;
             default:
-                faults.Add("units", "Choose inches or millimetres.");
+                faults.Add("units", Say("shed.car.choose-inches-or-millimetres"));
                 return LengthUnit.Inch;
         }
     }
@@ -88,7 +89,7 @@ internal static class CarChanges
             return FrameSkeleton.Ladder(pairs, units);
         }
 
-        faults.Add("skeleton", $"Choose an empty frame, or a ladder of {FrameSkeleton.FewestPairs} to {FrameSkeleton.MostPairs} pairs.");
+        faults.Add("skeleton", Say("shed.car.choose-an-empty-frame", FrameSkeleton.FewestPairs, FrameSkeleton.MostPairs));
         return [];
     }
 }

@@ -4,6 +4,7 @@ using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Car.Json;
 using Plumbmark.Web.Layout;
 using Plumbmark.Web.Server;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Shed;
 
@@ -15,7 +16,7 @@ internal static class CarFileChanges
         if (request.File("file") is not { } file)
         {
             var faults = new FieldFaults();
-            faults.Add("file", "No file was chosen, or it is empty.");
+            faults.Add("file", Say("shed.car-file.no-file-was-chosen"));
             return Show.Again<ShedPage>(ShedView.Of(request, faults));
         }
 

@@ -2,6 +2,7 @@ using Plumbmark.Inspection.Journal;
 using Plumbmark.Store;
 using Plumbmark.Web.Layout;
 using Plumbmark.Web.Server;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Shed;
 
@@ -47,18 +48,18 @@ public sealed record JournalView(OpenCar Car, IReadOnlyList<JournalView.Line> Li
     private static string WordsFor(OpenCar car, IReadOnlyList<KeptEntry> group)
     {
         var first = group[0].Entry.Act is Act.Undone undo ? UndoWords(car, undo, group.Count) : ActWords.For(group[0].Entry.Act);
-        return group.Count == 1 || group[0].Entry.Act is Act.Undone ? first : $"{first}, and {group.Count - 1} more with it";
+        return group.Count == 1 || group[0].Entry.Act is Act.Undone ? first : Say("shed.journal.and-more-with-it", first, group.Count - 1);
     }
 
     private static string UndoWords(OpenCar car, Act.Undone undo, int count)
     {
         var target = car.Entries.FirstOrDefault(e => e.Entry.Id == undo.Entry)?.Entry.Act;
-        var more = count == 1 ? "" : $", and {count - 1} more with it";
+        var more = count == 1 ? "" : Say("shed.journal.and-more-with-it-2", count - 1);
         return target switch
         {
-            null => "an undo of something that is not in this journal",
-            Act.Undone => $"put back what was undone{more}",
-            _ => $"undone: {ActWords.For(target)}{more}",
+            null => Say("shed.journal.an-undo-of-something"),
+            Act.Undone => Say("shed.journal.put-back-what-was", more),
+            _ => Say("shed.journal.undone", ActWords.For(target), more),
         };
     }
 }

@@ -4,6 +4,7 @@ using Plumbmark.Store;
 using Plumbmark.Web.Floor;
 using Plumbmark.Web.Layout;
 using Plumbmark.Web.Server;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Shed;
 
@@ -77,11 +78,11 @@ public sealed record ShedView(
     {
         var state = (car.Readings, car.Points) switch
         {
-            (0, 0) => "nothing drawn yet",
-            (0, _) => $"{Words.Count(car.Points, "point")}, no reading yet",
-            _ => $"{Words.Count(car.Points, "point")}, {Words.Count(car.Readings, "reading")}",
+            (0, 0) => Say("shed.nothing-drawn-yet"),
+            (0, _) => Say("shed.no-reading-yet", Words.Count(car.Points, "count.point")),
+            _ => $"{Words.Count(car.Points, "count.point")}, {Words.Count(car.Readings, "count.reading")}",
         };
-        var name = string.IsNullOrWhiteSpace(car.Name) ? $"Car {car.Id}" : car.Name;
+        var name = string.IsNullOrWhiteSpace(car.Name) ? Say("shed.car-n", car.Id) : car.Name;
         return new Line(car.Id, name, car.Serial, state, car.Readings == 0 ? null : VerdictOf(car, request, budget));
     }
 

@@ -2,6 +2,7 @@ using Microsoft.AspNetCore.Http;
 using Plumbmark.Inspection.Journal;
 using Plumbmark.Store;
 using Plumbmark.Web.Server;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Shed;
 
@@ -12,11 +13,7 @@ internal static class UndoChanges
     {
         if (!long.TryParse(request.Field("together"), out var together) || !CanBeUndone(request.Car, together))
         {
-            return Show.Sorry(
-                "Nothing to undo",
-                "What was to be undone is not in this car's journal. Nothing was changed.",
-                StatusCodes.Status422UnprocessableEntity
-            );
+            return Show.Sorry(Say("shed.undo.nothing-to-undo"), Say("shed.undo.what-was-to-be"), StatusCodes.Status422UnprocessableEntity);
         }
 
         var isUndo = request.Car.Entries.Any(e => e.Together == together && e.Entry.Act is Act.Undone);
@@ -27,7 +24,7 @@ internal static class UndoChanges
                 _ => Show.Redirect(next, isUndo ? Notice.PutBack : Notice.Undone),
                 _ => Show.Redirect(next, Notice.Undone),
                 Show.Refused,
-                () => Show.NotFound("There is no such car in the shed.")
+                () => Show.NotFound(Say("shed.undo.there-is-no-such"))
             );
     }
 

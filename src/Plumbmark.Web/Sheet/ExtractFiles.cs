@@ -4,6 +4,7 @@ using Plumbmark.Drawing.Exchange;
 using Plumbmark.Web.Floor;
 using Plumbmark.Web.Layout;
 using Plumbmark.Web.Server;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Sheet;
 
@@ -17,7 +18,7 @@ internal static class ExtractFiles
                 extract.ContentType,
                 $"{FileName(Layout.Words.NameOf(request.Car))}-{extract.Word}.{extract.Ending}"
             )
-            : Show.NotFound("There is nothing of that name to take out.");
+            : Show.NotFound(Say("sheet.extract.there-is-nothing-of"));
 
     /// <summary>A name that every file system takes: letters, digits and dashes.</summary>
     private static string FileName(string name)

@@ -3,6 +3,7 @@ using Plumbmark.Inspection.Floor.Round;
 using Plumbmark.Store;
 using Plumbmark.Web.Floor;
 using Plumbmark.Web.Server;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Sheet;
 
@@ -70,9 +71,9 @@ public sealed record FormInView(
             Reading.Rise r => r.Value.AsTyped,
             Reading.Height r => r.Value.AsTyped,
             Reading.Drop { Distance: { } distance } => distance.AsTyped,
-            Reading.Drop r => $"{r.Dx?.AsTyped} forward, {r.Dy?.AsTyped} left",
+            Reading.Drop r => Say("sheet.form-in.n-forward-n-left", r.Dx?.AsTyped, r.Dy?.AsTyped),
             _ => "",
         };
-        return reading.StartAt is { } start ? $"{value} from {start.AsTyped}" : value;
+        return reading.StartAt is { } start ? Say("sheet.form-in.n-from-n", value, start.AsTyped) : value;
     }
 }

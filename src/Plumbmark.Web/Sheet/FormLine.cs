@@ -2,6 +2,7 @@ using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor.Round;
 using Plumbmark.Web.Server;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Sheet;
 
@@ -58,7 +59,7 @@ public sealed record FormLine(RoundLine Line, Reading? Kept)
         var dy = request.OptionalLength(Left, units, faults, LengthSign.MayBeNegative);
         foreach (var field in new[] { Forward, Left }.Where(f => request.Field(f).Length == 0))
         {
-            faults.Add(field, "Nothing is typed here; both steps are needed, 0 for none.");
+            faults.Add(field, Say("sheet.form.nothing-is-typed-here"));
         }
 
         return new Reading.Drop("", Line.From, null, dx, dy);
@@ -71,7 +72,7 @@ public sealed record FormLine(RoundLine Line, Reading? Kept)
         var sign = isTaped ? LengthSign.NeverNegative : LengthSign.MayBeNegative;
         if (request.Field(Value).Length == 0)
         {
-            faults.Add(Value, "Nothing is typed here; what was read is needed, or leave the whole line empty.");
+            faults.Add(Value, Say("sheet.form.nothing-is-typed-here-what"));
         }
 
         var value = request.OptionalLength(Value, units, faults, sign);
@@ -83,12 +84,12 @@ public sealed record FormLine(RoundLine Line, Reading? Kept)
 
         if (isTaped && read <= Engine.Lengths.Length.Zero)
         {
-            faults.Add(Value, "Found no length at all; a tape between two points shows more than zero.");
+            faults.Add(Value, Say("sheet.form.found-no-length-at"));
         }
 
         if (start is { } from && from >= read)
         {
-            faults.Add(Start, $"The tape started at {from.AsTyped} and shows {read.AsTyped}; the start must be less than what it shows.");
+            faults.Add(Start, Say("sheet.form.the-tape-started-at", from.AsTyped, read.AsTyped));
         }
 
         return Line.Kind switch

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Plumbmark.Inspection.Floor.Round;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Sheet;
 
@@ -14,9 +15,9 @@ public readonly record struct FormNumber(long Sequence, RoundScope Scope)
     /// <summary>What a form may ask for: letter, word in addresses, and words to choose by.</summary>
     public static IReadOnlyList<(char Letter, RoundScope Scope, string Word, string Text)> Scopes { get; } =
     [
-        ('P', RoundScope.Planned, "planned", "the plan: doubted ones again, then what is worth most"),
-        ('U', RoundScope.Usual, "usual", "the usual readings not taken yet"),
-        ('A', RoundScope.All, "all", "all the usual readings, taken or not"),
+        ('P', RoundScope.Planned, "planned", Say("sheet.form-number.the-plan-doubted-ones")),
+        ('U', RoundScope.Usual, "usual", Say("sheet.form-number.the-usual-readings-not")),
+        ('A', RoundScope.All, "all", Say("sheet.form-number.all-the-usual-readings")),
     ];
 
     /// <summary>The scope of that word; the plan when there is none.</summary>

@@ -4,6 +4,7 @@ using Plumbmark.Inspection.Floor.Round;
 using Plumbmark.Inspection.Journal;
 using Plumbmark.Web.Floor;
 using Plumbmark.Web.Server;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Sheet;
 
@@ -14,7 +15,7 @@ internal static class FormReadings
     {
         if (FormNumber.Read(request.Field(FormInView.NumberField), request.Car.Sequence) is not { } number)
         {
-            return Show.NotFound("There is no form of that number for this car.");
+            return Show.NotFound(Say("sheet.form-readings.there-is-no-form"));
         }
 
         var faults = new FieldFaults();
@@ -22,7 +23,7 @@ internal static class FormReadings
         var readings = view.Lines.Where(l => l.Kept is null).Select(l => Typed(l, request, faults)).OfType<Reading>().ToList();
         if (!faults.Any && readings.Count == 0)
         {
-            faults.Add(FormInView.NumberField, "Nothing is typed yet: no line has a value.");
+            faults.Add(FormInView.NumberField, Say("sheet.form-readings.nothing-is-typed-yet"));
         }
 
         return faults.Any

@@ -26,5 +26,5 @@ public sealed record Moment(long Sequence, string Words)
     public static CarFile At(OpenCar car, long sequence) => Fold.Of(car.Entries.Where(e => e.Sequence <= sequence).Select(e => e.Entry));
 
     private static string Describe(DateTime day, CarFile car) =>
-        $"{day.ToString("d MMMM yyyy", CultureInfo.InvariantCulture)}, {Plumbmark.Web.Layout.Words.Count(car.StandingReadings.Count(), "reading")}";
+        $"{day.ToString("d MMMM yyyy", CultureInfo.InvariantCulture)}, {Plumbmark.Web.Layout.Words.Count(car.StandingReadings.Count(), "count.reading")}";
 }

@@ -4,6 +4,7 @@ using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Exchange;
 using Plumbmark.Inspection.Journal;
 using Plumbmark.Web.Server;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Sheet;
 
@@ -56,7 +57,7 @@ internal static class ReadingFiles
         {
             if (file.Length > MostBytes)
             {
-                return (null, "The file is larger than 2 MB; that is no list of readings.");
+                return (null, Say("sheet.reading.the-file-is-larger"));
             }
 
             try
@@ -65,11 +66,11 @@ internal static class ReadingFiles
             }
             catch (DecoderFallbackException)
             {
-                return (null, "The file is not UTF-8 text; save it as \"CSV UTF-8\" and bring it in again.");
+                return (null, Say("sheet.reading.the-file-is-not"));
             }
         }
 
-        return request.Field("csv") is { Length: > 0 } csv ? (csv, null) : (null, "Choose a file, or paste its rows into the field.");
+        return request.Field("csv") is { Length: > 0 } csv ? (csv, null) : (null, Say("sheet.reading.choose-a-file-or"));
     }
 
     /// <summary>What each column means: as chosen in the form, or as its head says.</summary>

@@ -2,6 +2,7 @@ using Plumbmark.Inspection.Car.Json;
 using Plumbmark.Inspection.Exchange;
 using Plumbmark.Store;
 using Plumbmark.Web.Server;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Sheet;
 
@@ -34,7 +35,7 @@ public sealed record ReadingsInView(OpenCar Car)
 
     /// <summary>What a column can mean.</summary>
     public static IReadOnlyList<(string Value, string Text)> Meanings { get; } =
-    [(NotUsed, "not used"), .. ColumnMatch.Fields.Select(f => (f, MeaningOf(f)))];
+    [(NotUsed, Say("sheet.readings-in.not-used")), .. ColumnMatch.Fields.Select(f => (f, MeaningOf(f)))];
 
     /// <summary>The empty page.</summary>
     public static ReadingsInView Of(CarRequest request) => new(request.Car);
@@ -42,23 +43,23 @@ public sealed record ReadingsInView(OpenCar Car)
     private static string MeaningOf(string field) =>
         field switch
         {
-            "id" => "id, the reading's own name",
-            "kind" => "kind: plan, direct, height, rise, offset, drop, indirect",
-            "way" => "way of an indirect drop",
-            "above" => "above: level or floor, for a height",
-            "edge" => "edge of a hole",
-            "point" => "point, of a height or a drop",
-            "from" => "from, where the tape starts",
-            "to" => "to, where it is read",
-            "value" => "value, what was read",
-            "dx" => "forward step of a drop",
-            "dy" => "leftward step of a drop",
-            "startAt" => "where the tape starts, to be subtracted",
-            "unit" => "unit: in or mm",
+            "id" => Say("sheet.readings-in.id-the-readings-own"),
+            "kind" => Say("sheet.readings-in.kind-plan-direct-height"),
+            "way" => Say("sheet.readings-in.way-of-an-indirect"),
+            "above" => Say("sheet.readings-in.above-level-or-floor"),
+            "edge" => Say("sheet.readings-in.edge-of-a-hole"),
+            "point" => Say("sheet.readings-in.point-of-a-height"),
+            "from" => Say("sheet.readings-in.from-where-the-tape"),
+            "to" => Say("sheet.readings-in.to-where-it-is"),
+            "value" => Say("sheet.readings-in.value-what-was-read"),
+            "dx" => Say("sheet.readings-in.forward-step-of-a"),
+            "dy" => Say("sheet.readings-in.leftward-step-of-a"),
+            "startAt" => Say("sheet.readings-in.where-the-tape-starts"),
+            "unit" => Say("sheet.readings-in.unit-in-or-mm"),
             "tool" => "tool",
-            "sigma" => "standard uncertainty",
+            "sigma" => Say("sheet.readings-in.standard-uncertainty"),
             "note" => "note",
-            "withdrawn" => "why it was taken back",
+            "withdrawn" => Say("sheet.readings-in.why-it-was-taken"),
             _ => field,
         };
 }

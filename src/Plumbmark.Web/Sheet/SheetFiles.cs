@@ -6,6 +6,7 @@ using Plumbmark.Inspection.Floor.Round;
 using Plumbmark.Inspection.Road;
 using Plumbmark.Web.Floor;
 using Plumbmark.Web.Server;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Sheet;
 
@@ -28,7 +29,7 @@ internal static class SheetFiles
             SheetKind.BeforeAfter => BeforeAndAfter(request, answer, options),
             _ => null,
         };
-        return pdf is null ? Show.NotFound("There is no such sheet.") : Results.Bytes(pdf, "application/pdf");
+        return pdf is null ? Show.NotFound(Say("sheet.there-is-no-such")) : Results.Bytes(pdf, "application/pdf");
     }
 
     private static byte[] Form(CarRequest request, SheetOptions options)

@@ -1,3 +1,5 @@
+using static Plumbmark.Inspection.Language.Texts;
+
 namespace Plumbmark.Web.Sheet;
 
 /// <summary>A kind of sheet.</summary>
@@ -15,12 +17,12 @@ public sealed record SheetKind(string Word, string Name, string For)
     /// <summary>Every kind.</summary>
     public static IReadOnlyList<SheetKind> All { get; } =
     [
-        new("frame", "Frame sheet", "For the club, the buyer, yourself in two years: drawing, readings, verdicts, and what is not known."),
-        new("workshop", "Workshop sheet", "For a frame shop: what to move, which way, how much, and what to measure meanwhile."),
-        new(BeforeAfter, "Before and after", "Two moments on one page, and whether the change is more than measuring twice would give."),
-        new(Form, "Blank form", "To fill in with a pencil beside the frame, in walking order, and type in later."),
-        new("parts", "Parts sheet", "The loose parts: what to do with each, why, against what it was held, and whose limit it is."),
-        new("press", "Press record", "Every bite as it was read, what it told, the set-up, and every crack test."),
-        new("road", "Road sheet", "What the wheels will do, what makes it, and what the adjusters can reach."),
+        new("frame", Say("sheet.frame-sheet"), Say("sheet.for-the-club-the")),
+        new("workshop", Say("sheet.workshop-sheet"), Say("sheet.for-a-frame-shop")),
+        new(BeforeAfter, Say("sheet.before-and-after"), Say("sheet.two-moments-on-one")),
+        new(Form, Say("sheet.blank-form"), Say("sheet.to-fill-in-with")),
+        new("parts", Say("sheet.parts-sheet"), Say("sheet.the-loose-parts-what")),
+        new("press", Say("sheet.press-record"), Say("sheet.every-bite-as-it")),
+        new("road", Say("sheet.road-sheet"), Say("sheet.what-the-wheels-will")),
     ];
 }

@@ -1,4 +1,5 @@
 using Plumbmark.Web.Server;
+using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Sheet;
 
@@ -18,10 +19,7 @@ public static class SheetRoom
         routes.CarChange("reading-files", ReadingFiles.BringIn);
         routes.CarPage(
             "sheet/form-in",
-            request =>
-                FormInView.Of(request) is { } form
-                    ? Show.Page<FormInPage>(form)
-                    : Show.NotFound("There is no form of that number for this car.")
+            request => FormInView.Of(request) is { } form ? Show.Page<FormInPage>(form) : Show.NotFound(Say("sheet.there-is-no-form"))
         );
         routes.CarChange("form-readings", FormReadings.Take);
     }

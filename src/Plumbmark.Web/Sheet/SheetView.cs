@@ -13,5 +13,5 @@ public sealed record SheetView(OpenCar Car, Verdict Verdict, IReadOnlyList<Momen
 {
     /// <summary>The page for a request.</summary>
     public static SheetView Of(CarRequest request) =>
-        new(request.Car, request.Answers().For(request.Car).Overall.Verdict, [.. Moment.Of(request.Car).Skip(1)]);
+        new(request.Car, request.Answers().ForEntry(request.Car).Overall.Verdict, [.. Moment.Of(request.Car).Skip(1)]);
 }

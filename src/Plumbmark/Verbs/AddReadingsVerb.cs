@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Exchange;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Verbs;
 
@@ -10,16 +11,14 @@ internal static class AddReadingsVerb
     public static Command Command(Output output)
     {
         var file = CarFileArgument.Create();
-        var readings = new Argument<string>("READINGS") { Description = "A CSV file of readings; its heads say which column is what." };
-        var to = new Option<string>("--output", "-o") { Description = "The car file to write, or - for standard output.", Required = true };
-        var addPoints = new Option<bool>("--add-points") { Description = "Draw points that the readings name and the car does not have." };
-        var command = new Command("add-readings", "Add the readings of a CSV file to a car file. Nothing is taken when a row is wrong.")
+        var readings = new Argument<string>("READINGS") { Description = Texts.Say("verb.add-readings.a-csv-file-of-readings") };
+        var to = new Option<string>("--output", "-o")
         {
-            file,
-            readings,
-            to,
-            addPoints,
+            Description = Texts.Say("verb.add-readings.the-car-file-to-write"),
+            Required = true,
         };
+        var addPoints = new Option<bool>("--add-points") { Description = Texts.Say("verb.add-readings.draw-points-that-the-readings") };
+        var command = new Command("add-readings", Texts.Say("verb.add-readings.add-the-readings-of-a")) { file, readings, to, addPoints };
         command.SetAction(parsed =>
             Run(
                 parsed.GetRequiredValue(file),
@@ -53,7 +52,9 @@ internal static class AddReadingsVerb
                         },
                         faults =>
                         {
-                            output.Remark($"{readings} is refused: {faults.Count} fault{(faults.Count == 1 ? "" : "s")}.");
+                            output.Remark(
+                                Texts.Say("verb.add-readings.is-refused-fault", readings, faults.Count, faults.Count == 1 ? "" : "s")
+                            );
                             foreach (var fault in faults)
                             {
                                 output.Remark(fault.ToString());
@@ -66,15 +67,15 @@ internal static class AddReadingsVerb
 
     private static void Tell(ReadingsCsvOutcome.Accepted accepted, Output output)
     {
-        output.Remark($"{accepted.Readings.Count} readings added, {accepted.AlreadyThere} were there already.");
+        output.Remark(Texts.Say("verb.add-readings.readings-added-were-there-already", accepted.Readings.Count, accepted.AlreadyThere));
         if (accepted.NewPoints.Count > 0)
         {
-            output.Remark($"New points: {string.Join(", ", accepted.NewPoints.Select(p => p.Id))}.");
+            output.Remark(Texts.Say("verb.add-readings.new-points", string.Join(", ", accepted.NewPoints.Select(p => p.Id))));
         }
 
         if (accepted.UnusedColumns.Count > 0)
         {
-            output.Remark($"Columns not used: {string.Join(", ", accepted.UnusedColumns)}.");
+            output.Remark(Texts.Say("verb.add-readings.columns-not-used", string.Join(", ", accepted.UnusedColumns)));
         }
     }
 }

@@ -2,6 +2,7 @@ using System.CommandLine;
 using Plumbmark.Engine.Adjustment;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor.Adjusting;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Verbs;
 
@@ -11,8 +12,8 @@ internal static class AdjustVerb
     public static Command Command(Output output)
     {
         var file = CarFileArgument.Create();
-        var json = new Option<bool>("--json") { Description = "Print one JSON object, lengths in millimetres." };
-        var command = new Command("adjust", "Solve the readings as a surveyor's network: points, residuals, reliability.") { file, json };
+        var json = new Option<bool>("--json") { Description = Texts.Say("verb.adjust.print-one-json-object-lengths") };
+        var command = new Command("adjust", Texts.Say("verb.adjust.solve-the-readings-as-a")) { file, json };
         command.SetAction(parsed => Run(new AdjustOptions(parsed.GetValue(file)!, parsed.GetValue(json)), output));
         return command;
     }

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Verbs;
 
@@ -7,9 +8,9 @@ internal static class BackupVerb
 {
     public static Command Command(Output output)
     {
-        var to = new Option<string>("--output", "-o") { Description = "The file to write, or - for standard output.", Required = true };
+        var to = new Option<string>("--output", "-o") { Description = Texts.Say("verb.backup.the-file-to-write-or"), Required = true };
         var data = DataOption.Create();
-        var command = new Command("backup", "Write every car with its journal and pictures to one file.") { to, data };
+        var command = new Command("backup", Texts.Say("verb.backup.write-every-car-with-its")) { to, data };
         command.SetAction(parsed => Run(parsed.GetRequiredValue(to), parsed.GetValue(data), output));
         return command;
     }

@@ -2,6 +2,7 @@ using System.CommandLine;
 using Plumbmark.Inspection.Bench;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Verbs;
 
@@ -11,15 +12,8 @@ internal static class BenchVerb
     public static Command Command(Output output)
     {
         var file = CarFileArgument.Create();
-        var json = new Option<bool>("--json") { Description = "Print one JSON object: millimetres, degrees, newtons per millimetre." };
-        var command = new Command(
-            "bench",
-            "Is each part straight, which type is it, is it worth keeping? Exit code 0 keep all, 10 replace or straighten, 20 can't tell yet."
-        )
-        {
-            file,
-            json,
-        };
+        var json = new Option<bool>("--json") { Description = Texts.Say("verb.bench.print-one-json-object-millimetres") };
+        var command = new Command("bench", Texts.Say("verb.bench.is-each-part-straight-which")) { file, json };
         command.Aliases.Add("bench-fit");
         command.SetAction(parsed => Run(new BenchOptions(parsed.GetValue(file)!, parsed.GetValue(json)), output));
         return command;

@@ -3,6 +3,7 @@ using Plumbmark.Inspection.Book;
 using Plumbmark.Inspection.Book.Checks;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Car.Json;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Verbs;
 
@@ -11,24 +12,17 @@ internal static class BookVerb
 {
     public static Command Command(Output output)
     {
-        var file = new Argument<string>("FILE") { Description = "A book file, or a car file with book pages, or - for standard input." };
-        var json = new Option<bool>("--json") { Description = "Print one JSON object." };
-        var check = new Command(
-            "check",
-            "What do the pages say against themselves? Exit code 0 nothing found, which does not prove them right; 10 contradictions."
-        )
-        {
-            file,
-            json,
-        };
+        var file = new Argument<string>("FILE") { Description = Texts.Say("verb.book.a-book-file-or-a") };
+        var json = new Option<bool>("--json") { Description = Texts.Say("verb.book.print-one-json-object") };
+        var check = new Command("check", Texts.Say("verb.book.what-do-the-pages-say")) { file, json };
         check.SetAction(parsed => Run(new BookOptions(parsed.GetValue(file)!, parsed.GetValue(json)), output));
-        var schema = new Command("schema", "Print the JSON Schema of the book file.");
+        var schema = new Command("schema", Texts.Say("verb.book.print-the-json-schema-of"));
         schema.SetAction(_ =>
         {
             output.Result(BookFile.Schema());
             return ExitCode.True;
         });
-        return new Command("book", "Work with book pages: what manuals say, for which cars.") { check, schema };
+        return new Command("book", Texts.Say("verb.book.work-with-book-pages-what")) { check, schema };
     }
 
     public static int Run(BookOptions options, Output output)

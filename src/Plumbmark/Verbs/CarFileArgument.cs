@@ -2,13 +2,14 @@ using System.CommandLine;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Car.Json;
 using Plumbmark.Inspection.Floor.Measured;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Verbs;
 
 /// <summary>The car file that most verbs take: a path, or <c>-</c> for standard input.</summary>
 internal static class CarFileArgument
 {
-    public static Argument<string> Create() => new("FILE") { Description = "A car file, or - for standard input." };
+    public static Argument<string> Create() => new("FILE") { Description = Texts.Say("verb.car-file-argument.a-car-file-or-for") };
 
     /// <summary>The bytes of the file.</summary>
     /// <exception cref="InputRefusedException">There is no such file, or it cannot be read.</exception>
@@ -28,11 +29,11 @@ internal static class CarFileArgument
         }
         catch (Exception e) when (e is FileNotFoundException or DirectoryNotFoundException)
         {
-            throw new InputRefusedException($"There is no file \"{path}\".");
+            throw new InputRefusedException(Texts.Say("verb.car-file-argument.there-is-no-file", path));
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
-            throw new InputRefusedException($"The file \"{path}\" cannot be read: {e.Message}");
+            throw new InputRefusedException(Texts.Say("verb.car-file-argument.the-file-cannot-be-read", path, e.Message));
         }
     }
 
@@ -69,7 +70,7 @@ internal static class CarFileArgument
     /// <summary>Tells every fault of a refused file.</summary>
     public static int Refuse(string path, Output output, IReadOnlyList<Fault> faults, bool asJson)
     {
-        output.Remark($"{path} is refused: {faults.Count} fault{(faults.Count == 1 ? "" : "s")}.");
+        output.Remark(Texts.Say("verb.car-file-argument.is-refused-fault", path, faults.Count, faults.Count == 1 ? "" : "s"));
         foreach (var fault in faults)
         {
             output.Remark(fault.ToString());

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Verbs;
 
@@ -10,8 +11,8 @@ internal static class CheckVerb
     public static Command Command(Output output)
     {
         var file = CarFileArgument.Create();
-        var json = new Option<bool>("--json") { Description = "Print one JSON object, lengths in millimetres." };
-        var command = new Command("check", "Is this frame true? Exit code 0 true, 10 out, 20 can't tell yet.") { file, json };
+        var json = new Option<bool>("--json") { Description = Texts.Say("verb.check.print-one-json-object-lengths") };
+        var command = new Command("check", Texts.Say("verb.check.is-this-frame-true-exit")) { file, json };
         command.SetAction(parsed => Run(new CheckOptions(parsed.GetValue(file)!, parsed.GetValue(json)), output));
         return command;
     }

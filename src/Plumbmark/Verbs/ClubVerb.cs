@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Exchange;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Verbs;
 
@@ -10,20 +11,10 @@ internal static class ClubVerb
     public static Command Command(Output output)
     {
         var file = CarFileArgument.Create();
-        var to = new Option<string>("--output", "-o") { Description = "The car file to write, or - for standard output.", Required = true };
-        var name = new Option<string?>("--name")
-        {
-            Description = "What the car is to be called. Without it, nothing of yours.",
-            HelpName = "NAME",
-        };
-        var keep = new Option<bool>("--keep-serial") { Description = "Leave the serial number in." };
-        var command = new Command("club", "Write book pages and measures without anything that tells whose car it is.")
-        {
-            file,
-            to,
-            name,
-            keep,
-        };
+        var to = new Option<string>("--output", "-o") { Description = Texts.Say("verb.club.the-car-file-to-write"), Required = true };
+        var name = new Option<string?>("--name") { Description = Texts.Say("verb.club.what-the-car-is-to"), HelpName = "NAME" };
+        var keep = new Option<bool>("--keep-serial") { Description = Texts.Say("verb.club.leave-the-serial-number-in") };
+        var command = new Command("club", Texts.Say("verb.club.write-book-pages-and-measures")) { file, to, name, keep };
         command.SetAction(parsed =>
             CarFileArgument.Run(
                 parsed.GetRequiredValue(file),

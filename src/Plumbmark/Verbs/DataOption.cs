@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Plumbmark.Inspection.Language;
 using Plumbmark.Store;
 
 namespace Plumbmark.Verbs;
@@ -7,7 +8,7 @@ namespace Plumbmark.Verbs;
 internal static class DataOption
 {
     public static Option<string> Create() =>
-        new("--data") { Description = "The journal file. Without it, the one in your own data folder.", HelpName = "FILE" };
+        new("--data") { Description = Texts.Say("verb.data-option.the-journal-file-without-it"), HelpName = "FILE" };
 
     /// <summary>
     /// Opens the journals in the file named, or in the user's own. A file that is damaged or cannot be written is opened for reading only, and that is said.

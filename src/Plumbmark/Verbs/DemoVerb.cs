@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Demo;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Verbs;
 
@@ -19,11 +20,11 @@ internal static class DemoVerb
     {
         var road = new Option<string?>("--road")
         {
-            Description = $"Instead a demo car whose whole suspension is measured: {string.Join(", ", s_faults.Keys)}.",
+            Description = Texts.Say("verb.demo.instead-a-demo-car-whose", string.Join(", ", s_faults.Keys)),
             HelpName = "FAULT",
         };
         road.AcceptOnlyFromAmong([.. s_faults.Keys]);
-        var command = new Command("demo", "Print the car file of the invented demo car.") { road };
+        var command = new Command("demo", Texts.Say("verb.demo.print-the-car-file-of")) { road };
         command.SetAction(parsed => Run(parsed.GetValue(road), output));
         return command;
     }

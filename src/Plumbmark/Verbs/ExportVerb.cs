@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Language;
 using Plumbmark.Store;
 
 namespace Plumbmark.Verbs;
@@ -15,14 +16,14 @@ internal static class ExportVerb
 
     public static Command Command(Output output)
     {
-        var car = new Argument<string>("CAR") { Description = "The car's number, as in the address of its page, or its exact name." };
+        var car = new Argument<string>("CAR") { Description = Texts.Say("verb.export.the-cars-number-as-in") };
         var to = new Option<string>("--output", "-o")
         {
-            Description = "The file to write. Without it, standard output.",
+            Description = Texts.Say("verb.export.the-file-to-write-without"),
             HelpName = "FILE",
         };
         var data = DataOption.Create();
-        var command = new Command("export", "Write a car from the shed as a car file.") { car, to, data };
+        var command = new Command("export", Texts.Say("verb.export.write-a-car-from-the")) { car, to, data };
         command.SetAction(parsed => Run(new Options(parsed.GetRequiredValue(car), parsed.GetValue(to), parsed.GetValue(data)), output));
         return command;
     }
@@ -43,10 +44,10 @@ internal static class ExportVerb
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or NotSupportedException)
         {
-            throw new InputRefusedException($"The file \"{path}\" cannot be written: {e.Message}");
+            throw new InputRefusedException(Texts.Say("verb.export.the-file-cannot-be-written", path, e.Message));
         }
 
-        output.Remark($"Written to {path}.");
+        output.Remark(Texts.Say("verb.export.written-to", path));
         return ExitCode.True;
     }
 
@@ -61,13 +62,13 @@ internal static class ExportVerb
         var named = cars.Where(c => c.File.Car.Name == wanted).ToList();
         var known =
             cars.Count == 0
-                ? "The shed is empty."
-                : $"In the shed are: {string.Join(", ", cars.Select(c => $"{c.Id} ({c.File.Car.Name})"))}.";
+                ? Texts.Say("verb.export.the-shed-is-empty")
+                : Texts.Say("verb.export.in-the-shed-are", string.Join(", ", cars.Select(c => $"{c.Id} ({c.File.Car.Name})")));
         return named.Count switch
         {
             1 => named[0],
-            0 => throw new InputRefusedException($"There is no car \"{wanted}\". {known}"),
-            _ => throw new InputRefusedException($"{named.Count} cars are called \"{wanted}\"; say which by its number. {known}"),
+            0 => throw new InputRefusedException(Texts.Say("verb.export.there-is-no-car", wanted, known)),
+            _ => throw new InputRefusedException(Texts.Say("verb.export.cars-are-called-say-which", named.Count, wanted, known)),
         };
     }
 }

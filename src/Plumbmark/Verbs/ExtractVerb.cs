@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Plumbmark.Drawing.Exchange;
 using Plumbmark.Inspection.Floor;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Verbs;
 
@@ -14,13 +15,13 @@ internal static class ExtractVerb
             Description = string.Join("; ", Extract.All.Select(e => $"{e.Word}: {e.Meaning}")) + ".",
         };
         var file = CarFileArgument.Create();
-        var to = new Option<string>("--output", "-o") { Description = "The file to write, or - for standard output.", Required = true };
-        var command = new Command("extract", "Take readings, results or drawings out for other programs.") { what, file, to };
+        var to = new Option<string>("--output", "-o") { Description = Texts.Say("verb.extract.the-file-to-write-or"), Required = true };
+        var command = new Command("extract", Texts.Say("verb.extract.take-readings-results-or-drawings")) { what, file, to };
         command.Validators.Add(result =>
         {
             if (result.GetValue(what) is { } found && Extract.Of(found) is null)
             {
-                result.AddError($"Found \"{found}\" for WHAT; one of {string.Join(", ", Extract.All.Select(e => e.Word))} is needed.");
+                result.AddError(Texts.Say("verb.extract.found-for-what-one-of", found, string.Join(", ", Extract.All.Select(e => e.Word))));
             }
         });
         command.SetAction(parsed =>

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Verbs;
 
@@ -15,7 +16,7 @@ internal static class ImportVerb
     {
         var file = CarFileArgument.Create();
         var data = DataOption.Create();
-        var command = new Command("import", "Put the car in a file into the shed, all of it or nothing.") { file, data };
+        var command = new Command("import", Texts.Say("verb.import.put-the-car-in-a")) { file, data };
         command.SetAction(parsed => Run(new Options(parsed.GetRequiredValue(file), parsed.GetValue(data)), output));
         return command;
     }
@@ -28,7 +29,7 @@ internal static class ImportVerb
         using var journals = DataOption.Open(data, output);
         var car = journals.Add(file);
         output.Result($"{car.Id}\n");
-        output.Remark($"\"{file.Car.Name}\" is in the shed as car {car.Id}.");
+        output.Remark(Texts.Say("verb.import.is-in-the-shed-as", file.Car.Name, car.Id));
         return ExitCode.True;
     }
 }

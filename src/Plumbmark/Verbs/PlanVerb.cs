@@ -3,6 +3,7 @@ using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor;
 using Plumbmark.Inspection.Floor.Planning;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Verbs;
 
@@ -12,23 +13,12 @@ internal static class PlanVerb
     public static Command Command(Output output)
     {
         var file = CarFileArgument.Create();
-        var json = new Option<bool>("--json") { Description = "Print one JSON object, lengths in millimetres." };
-        var to = new Option<string?>("--to")
-        {
-            Description = "The limit to settle to, such as 1/16 or \"2 mm\"; without it the car's own limits.",
-        };
-        var tape = new Option<double?>("--minutes-length") { Description = "Minutes for one tape length." };
-        var height = new Option<double?>("--minutes-height") { Description = "Minutes for one height." };
-        var drop = new Option<double?>("--minutes-drop") { Description = "Minutes for one more drop of a point." };
-        var command = new Command("plan", "What to measure, in walking order, and how long it takes.")
-        {
-            file,
-            json,
-            to,
-            tape,
-            height,
-            drop,
-        };
+        var json = new Option<bool>("--json") { Description = Texts.Say("verb.plan.print-one-json-object-lengths") };
+        var to = new Option<string?>("--to") { Description = Texts.Say("verb.plan.the-limit-to-settle-to") };
+        var tape = new Option<double?>("--minutes-length") { Description = Texts.Say("verb.plan.minutes-for-one-tape-length") };
+        var height = new Option<double?>("--minutes-height") { Description = Texts.Say("verb.plan.minutes-for-one-height") };
+        var drop = new Option<double?>("--minutes-drop") { Description = Texts.Say("verb.plan.minutes-for-one-more-drop") };
+        var command = new Command("plan", Texts.Say("verb.plan.what-to-measure-in-walking")) { file, json, to, tape, height, drop };
         command.SetAction(parsed =>
         {
             var usual = new ReadingMinutes();
@@ -50,7 +40,7 @@ internal static class PlanVerb
     {
         if (new[] { options.Minutes.Plan, options.Minutes.Height, options.Minutes.Drop }.Any(m => !(m > 0)))
         {
-            output.Remark("Minutes must be more than zero.");
+            output.Remark(Texts.Say("verb.plan.minutes-must-be-more-than"));
             return ExitCode.Usage;
         }
 
@@ -65,14 +55,14 @@ internal static class PlanVerb
                 to =>
                     to > Length.Zero
                         ? Tell(car, new Limits(to, to, to, LimitSource.Own), options, output)
-                        : Refuse("The limit must be more than zero.", output),
+                        : Refuse(Texts.Say("verb.plan.the-limit-must-be-more"), output),
                 refused => Refuse(refused.Sentence, output)
             );
     }
 
     private static int Refuse(string sentence, Output output)
     {
-        output.Remark($"--to: {sentence}");
+        output.Remark(Texts.Say("verb.plan.to", sentence));
         return ExitCode.Usage;
     }
 

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Language;
 using Plumbmark.Inspection.Press;
 
 namespace Plumbmark.Verbs;
@@ -10,15 +11,8 @@ internal static class PressVerb
     public static Command Command(Output output)
     {
         var file = CarFileArgument.Create();
-        var json = new Option<bool>("--json") { Description = "Print one JSON object: millimetres, newtons, degrees, per cent of strain." };
-        var command = new Command(
-            "press",
-            "How is each part straightened cold, and when to stop? Exit code 0 all straight, 10 any refused or ended, 20 not yet."
-        )
-        {
-            file,
-            json,
-        };
+        var json = new Option<bool>("--json") { Description = Texts.Say("verb.press.print-one-json-object-millimetres") };
+        var command = new Command("press", Texts.Say("verb.press.how-is-each-part-straightened")) { file, json };
         command.SetAction(parsed => Run(new PressOptions(parsed.GetValue(file)!, parsed.GetValue(json)), output));
         return command;
     }

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Verbs;
 
@@ -7,9 +8,9 @@ internal static class RestoreVerb
 {
     public static Command Command(Output output)
     {
-        var file = new Argument<string>("FILE") { Description = "A file that backup wrote, or - for standard input." };
+        var file = new Argument<string>("FILE") { Description = Texts.Say("verb.restore.a-file-that-backup-wrote") };
         var data = DataOption.Create();
-        var command = new Command("restore", "Bring a backup back. Nothing that is here is replaced or removed.") { file, data };
+        var command = new Command("restore", Texts.Say("verb.restore.bring-a-backup-back-nothing")) { file, data };
         command.SetAction(parsed => Run(parsed.GetRequiredValue(file), parsed.GetValue(data), output));
         return command;
     }
@@ -19,9 +20,7 @@ internal static class RestoreVerb
         var bytes = CarFileArgument.Bytes(file);
         using var journals = DataOption.Open(data, output);
         var restored = journals.Restore(bytes);
-        output.Remark(
-            $"Cars brought in: {restored.Added}; continued from the backup: {restored.Extended}; already here: {restored.AlreadyThere}."
-        );
+        output.Remark(Texts.Say("verb.restore.cars-brought-in-continued-from", restored.Added, restored.Extended, restored.AlreadyThere));
         return ExitCode.True;
     }
 }

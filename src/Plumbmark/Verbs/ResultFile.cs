@@ -1,3 +1,5 @@
+using Plumbmark.Inspection.Language;
+
 namespace Plumbmark.Verbs;
 
 /// <summary>A file that a verb writes: a path, or <c>-</c> for standard output.</summary>
@@ -19,7 +21,7 @@ internal static class ResultFile
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
-            throw new InputRefusedException($"The file \"{path}\" cannot be written: {e.Message}");
+            throw new InputRefusedException(Texts.Say("verb.result-file.the-file-cannot-be-written", path, e.Message));
         }
     }
 }

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor;
+using Plumbmark.Inspection.Language;
 using Plumbmark.Inspection.Road;
 
 namespace Plumbmark.Verbs;
@@ -14,27 +15,16 @@ internal static class RoadVerb
     public static Command Command(Output output)
     {
         var file = CarFileArgument.Create();
-        var json = new Option<bool>("--json") { Description = "Print the answer as JSON: degrees, millimetres, standard uncertainties." };
-        var trials = new Option<int>("--trials")
-        {
-            Description = "Check the uncertainties by so many cars drawn at random (100000 is plenty); 0 leaves that out.",
-        };
+        var json = new Option<bool>("--json") { Description = Texts.Say("verb.road.print-the-answer-as-json") };
+        var trials = new Option<int>("--trials") { Description = Texts.Say("verb.road.check-the-uncertainties-by-so") };
         trials.Validators.Add(result =>
         {
             if (result.GetValue(trials) is < 0 or 1 or > MostTrials)
             {
-                result.AddError($"--trials needs 0, or a number from 2 to {MostTrials}.");
+                result.AddError(Texts.Say("verb.road.trials-needs-0-or-a", MostTrials));
             }
         });
-        var command = new Command(
-            "road",
-            "What the wheels will do: camber, castor, toe, wheelbase, thrust line, and what the adjusters can take up."
-        )
-        {
-            file,
-            json,
-            trials,
-        };
+        var command = new Command("road", Texts.Say("verb.road.what-the-wheels-will-do")) { file, json, trials };
         command.SetAction(parsed => Run(new RoadOptions(parsed.GetValue(file)!, parsed.GetValue(json), parsed.GetValue(trials)), output));
         return command;
     }

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Verbs;
 
@@ -8,7 +9,7 @@ internal static class SchemaVerb
 {
     public static Command Command(Output output)
     {
-        var command = new Command("schema", "Print the JSON Schema of the car file.");
+        var command = new Command("schema", Texts.Say("verb.schema.print-the-json-schema-of"));
         command.SetAction(_ => Run(output));
         return command;
     }

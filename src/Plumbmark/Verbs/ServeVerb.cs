@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Net;
 using System.Net.Sockets;
 using Microsoft.AspNetCore.Builder;
+using Plumbmark.Inspection.Language;
 using Plumbmark.Store;
 using Plumbmark.Web;
 using Plumbmark.Web.Phones;
@@ -24,7 +25,7 @@ internal static class ServeVerb
 
     public static Command Command(Output output)
     {
-        var command = new Command("serve", "Start the app on this machine and print its address. This is what happens without a verb.");
+        var command = new Command("serve", Texts.Say("verb.serve.start-the-app-on-this"));
         AddTo(command, output);
         return command;
     }
@@ -33,11 +34,10 @@ internal static class ServeVerb
     public static void AddTo(Command command, Output output)
     {
         var data = DataOption.Create();
-        var port = new Option<int?>("--port") { Description = "The port on 127.0.0.1. Without it, the first free one.", HelpName = "N" };
+        var port = new Option<int?>("--port") { Description = Texts.Say("verb.serve.the-port-on-127-0"), HelpName = "N" };
         var lan = new Option<string?>("--lan")
         {
-            Description =
-                "Let phones on the home network in, each with a code from this screen. ADDRESS chooses the network when this machine is in several.",
+            Description = Texts.Say("verb.serve.let-phones-on-the-home"),
             HelpName = "ADDRESS",
             Arity = ArgumentArity.ZeroOrOne,
         };
@@ -69,21 +69,17 @@ internal static class ServeVerb
         }
         catch (IOException e)
         {
-            throw new InputRefusedException($"The app cannot be started there: {e.Message}");
+            throw new InputRefusedException(Texts.Say("verb.serve.the-app-cannot-be-started", e.Message));
         }
 
         var address = app.Urls.First();
-        output.Result($"Plumbmark is open at {address}/\n");
+        output.Result(Texts.Say("verb.serve.plumbmark-is-open-at", address));
         if (lan.Count > 0)
         {
             TellPhones(app, lan, output);
         }
 
-        output.Remark(
-            lan.Count == 0
-                ? "Only this machine can see it. Stop it with Ctrl+C; everything entered is kept."
-                : "Stop it with Ctrl+C; everything entered is kept."
-        );
+        output.Remark(lan.Count == 0 ? Texts.Say("verb.serve.only-this-machine-can-see") : Texts.Say("verb.serve.stop-it-with-ctrl-c"));
         using var copies = CopyDaily(journals, output);
         await app.WaitForShutdownAsync(stop);
         return ExitCode.True;
@@ -93,15 +89,13 @@ internal static class ServeVerb
     private static void TellPhones(WebApplication app, IReadOnlyList<IPAddress> lan, Output output)
     {
         var addresses = app.Urls.Where(u => lan.Any(a => a.ToString() == new Uri(u).Host)).Select(u => $"{u}/").ToList();
-        output.Result($"Phones in the home network: {string.Join(" or ", addresses)}\n");
+        output.Result(Texts.Say("verb.serve.phones-in-the-home-network", string.Join(" or ", addresses)));
         output.Remark("");
         output.Remark(QrPicture.Text(addresses[0], !Console.IsErrorRedirected && Environment.GetEnvironmentVariable("NO_COLOR") is null));
-        output.Remark($"Code for the first phone, good for ten minutes: {PhonesRoom.MakeCode(app.Services)}");
-        output.Remark("For more phones, and to shut one out, open “Phones” in the shed on this machine.");
-        output.Remark(
-            "Between phone and laptop everything travels unencrypted: anyone in this network can read along. Do this only where you trust them."
-        );
-        output.Remark("Should a phone not find the address, this machine's firewall must let that port in from the home network.");
+        output.Remark(Texts.Say("verb.serve.code-for-the-first-phone", PhonesRoom.MakeCode(app.Services)));
+        output.Remark(Texts.Say("verb.serve.for-more-phones-and-to"));
+        output.Remark(Texts.Say("verb.serve.between-phone-and-laptop-everything"));
+        output.Remark(Texts.Say("verb.serve.should-a-phone-not-find"));
     }
 
     /// <summary>Makes each day's copy of the journal: soon after the start, which it does not hold up, and then each hour when one is due.</summary>
@@ -129,18 +123,12 @@ internal static class ServeVerb
         if (asked is null)
         {
             var own = HomeNetwork.Addresses();
-            return own.Count > 0
-                ? own
-                : throw new InputRefusedException(
-                    "No home network was found: this machine has no private address now. Join the network and start again, or name the address after --lan."
-                );
+            return own.Count > 0 ? own : throw new InputRefusedException(Texts.Say("verb.serve.no-home-network-was-found"));
         }
 
         return IPAddress.TryParse(asked, out var address) && HomeNetwork.IsPrivate(address) && !address.Equals(IPAddress.Loopback)
             ? [address]
-            : throw new InputRefusedException(
-                $"Found \"{asked}\" after --lan; an address of this machine on a home network is needed, such as 192.168.1.20. The internet is never let in."
-            );
+            : throw new InputRefusedException(Texts.Say("verb.serve.found-after-lan-an-address", asked));
     }
 
     /// <summary>The first port that is free at every address; any free one when <paramref name="isUsual"/> is false or the usual ones are taken.</summary>

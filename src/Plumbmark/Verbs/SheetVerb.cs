@@ -5,6 +5,7 @@ using Plumbmark.Inspection.Bench;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor;
 using Plumbmark.Inspection.Floor.Round;
+using Plumbmark.Inspection.Language;
 using Plumbmark.Inspection.Road;
 
 namespace Plumbmark.Verbs;
@@ -28,19 +29,19 @@ internal static class SheetVerb
 
     public static Command Command(Output output)
     {
-        var kind = new Argument<string>("KIND") { Description = $"Which sheet: {string.Join(", ", s_kinds)}." };
+        var kind = new Argument<string>("KIND") { Description = Texts.Say("verb.sheet.which-sheet", string.Join(", ", s_kinds)) };
         var file = CarFileArgument.Create();
         var after = new Argument<string?>("AFTER")
         {
-            Description = "The later car file, for before-after.",
+            Description = Texts.Say("verb.sheet.the-later-car-file-for"),
             Arity = ArgumentArity.ZeroOrOne,
         };
-        var to = new Option<string>("--output", "-o") { Description = "The PDF to write, or - for standard output.", Required = true };
-        var paper = new Option<string>("--paper") { Description = "a4 or letter.", DefaultValueFactory = _ => "a4" };
+        var to = new Option<string>("--output", "-o") { Description = Texts.Say("verb.sheet.the-pdf-to-write-or"), Required = true };
+        var paper = new Option<string>("--paper") { Description = Texts.Say("verb.sheet.a4-or-letter"), DefaultValueFactory = _ => "a4" };
         paper.AcceptOnlyFromAmong(s_papers);
         var date = new Option<DateOnly?>("--date")
         {
-            Description = "The day written on the sheet, as 2026-05-31. Without it, today.",
+            Description = Texts.Say("verb.sheet.the-day-written-on-the"),
             HelpName = "DAY",
             CustomParser = result =>
             {
@@ -50,21 +51,15 @@ internal static class SheetVerb
                     return day;
                 }
 
-                result.AddError($"Found \"{text}\" for --date; a day as 2026-05-31 is needed.");
+                result.AddError(Texts.Say("verb.sheet.found-for-date-a-day", text));
                 return null;
             },
         };
-        var by = new Option<string?>("--by") { Description = "Who made it. Without it, nobody is named.", HelpName = "NAME" };
-        var noSerial = new Option<bool>("--no-serial") { Description = "Leave the serial number off the sheet." };
-        var planned = new Option<bool>("--planned")
-        {
-            Description = "For form: ask for doubted readings once more and for what the plan verb asks for, not for the usual readings.",
-        };
-        var again = new Option<bool>("--again") { Description = "For form: ask for every usual reading, also for those already taken." };
-        var command = new Command(
-            "sheet",
-            "Write a sheet to print: the frame, what a workshop should move, before and after, a blank form, the parts, the press, the road."
-        )
+        var by = new Option<string?>("--by") { Description = Texts.Say("verb.sheet.who-made-it-without-it"), HelpName = "NAME" };
+        var noSerial = new Option<bool>("--no-serial") { Description = Texts.Say("verb.sheet.leave-the-serial-number-off") };
+        var planned = new Option<bool>("--planned") { Description = Texts.Say("verb.sheet.for-form-ask-for-doubted") };
+        var again = new Option<bool>("--again") { Description = Texts.Say("verb.sheet.for-form-ask-for-every") };
+        var command = new Command("sheet", Texts.Say("verb.sheet.write-a-sheet-to-print"))
         {
             kind,
             file,
@@ -81,21 +76,21 @@ internal static class SheetVerb
         {
             if (result.GetValue(kind) is { } found && !s_kinds.Contains(found))
             {
-                result.AddError($"Found \"{found}\" for KIND; one of {string.Join(", ", s_kinds)} is needed.");
+                result.AddError(Texts.Say("verb.sheet.found-for-kind-one-of", found, string.Join(", ", s_kinds)));
             }
             else if ((result.GetValue(kind) == BeforeAfter) != (result.GetValue(after) is not null))
             {
-                result.AddError("Two car files are needed for before-after, and one for every other sheet.");
+                result.AddError(Texts.Say("verb.sheet.two-car-files-are-needed"));
             }
 
             if (result.GetValue(planned) && result.GetValue(again))
             {
-                result.AddError("Found both --planned and --again; a form asks for one or the other.");
+                result.AddError(Texts.Say("verb.sheet.found-both-planned-and-again"));
             }
 
             if ((result.GetValue(planned) || result.GetValue(again)) && result.GetValue(kind) is not (null or Form))
             {
-                result.AddError("--planned and --again are for the sheet form only.");
+                result.AddError(Texts.Say("verb.sheet.planned-and-again-are-for"));
             }
         });
         command.SetAction(parsed =>

@@ -83,6 +83,7 @@ public class BookPasteTests
 
     [Theory]
     [InlineData("", "Nothing was pasted")]
+    [InlineData("\t\t\n,\"\"", "only empty cells")]
     [InlineData("A.L\tB.R\t33", "The first row must name the columns")]
     [InlineData("from\tto\tvalue", "no row below the headings")]
     [InlineData("from\tto\tvalue\tcolour\nA\tB\t1\tred", "colour: This heading is not known")]

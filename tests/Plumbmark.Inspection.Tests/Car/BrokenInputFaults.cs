@@ -49,6 +49,26 @@ public sealed class BrokenInputFaults
         Assert.Equal(angle, Plumbmark.Inspection.Bench.AmountText.ReadAngle(Plumbmark.Inspection.Bench.AmountText.Write(angle)));
     }
 
+    // Found by the bench: written as a number it came back as "0", or rounded to 28 digits, or to nothing.
+    [Theory]
+    [InlineData("-0")]
+    [InlineData("2147483830.000000000000000000000000001")]
+    [InlineData("0.000000000000000000000000000000001")]
+    public void ALengthWithNoNumberOfItsKind_StaysAText(string typed)
+    {
+        var json = $$"""
+            {"format":"plumbmark-car","version":1,"units":"in","car":{"name":"a"},"readings":[{"id":"r","kind":"height","point":"A","value":"{{typed}}"}],
+             "frame":{"points":[{"id":"A"}]} }
+            """;
+        var car = Inspection
+            .Car.CarFileReader.Read(System.Text.Encoding.UTF8.GetBytes(json))
+            .Match(c => c, f => throw new FormatException(f[0].ToString()));
+        var written = Inspection.Car.CarFileWriter.Write(car);
+        var again = Inspection.Car.CarFileReader.Read(written).Match(c => c, f => throw new FormatException(f[0].ToString()));
+        Assert.Equal(typed, Assert.IsType<Inspection.Car.Reading.Height>(again.Readings[0]).Value.AsTyped);
+        Assert.Equal(written, Inspection.Car.CarFileWriter.Write(again));
+    }
+
     // Found by the bench: what stood in a file went into the sentence as it was, with its line ends, NULs, half characters and 4,000 characters of one name.
     [Theory]
     [InlineData("{\"a\\u0000b\": 1}")]

@@ -47,6 +47,15 @@ public sealed class ReadingsCsvTests
         Assert.Equal("A.L", Assert.IsType<Reading.Plan>(Assert.Single(accepted.Readings)).From);
     }
 
+    // Found by the bench: such a row was taken, and the car file with it was refused afterwards.
+    [Fact]
+    public void Read_AStartBeyondWhatTheTapeShows_IsToldWithItsRow()
+    {
+        var fault = Assert.Single(Refused("from,to,value,startAt\nA.L,B.L,60,1\nA.R,B.L,60,812\n"));
+        Assert.Contains("line 3", fault, StringComparison.Ordinal);
+        Assert.Contains("starts at 812 and shows 60", fault, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Read_EveryFault_IsToldWithItsRow()
     {

@@ -14,7 +14,7 @@ public sealed class ScriptInTextTests
     {
         await using var app = await RunningApp.Start();
         var car = app.Journals.Add(DemoCar.File());
-        var first = await Visit(app, car.Id);
+        var first = await EveryPage.Visit(app.Client, car.Id);
         var (sent, taken) = (0, 0);
         foreach (var page in first)
         {
@@ -36,7 +36,7 @@ public sealed class ScriptInTextTests
         var all = new List<VisitedPage>();
         foreach (var there in app.Journals.Cars())
         {
-            all.AddRange(await Visit(app, there.Id));
+            all.AddRange(await EveryPage.Visit(app.Client, there.Id));
         }
 
         Assert.True(all.Count > 25, $"Only {all.Count} pages were visited.");
@@ -61,43 +61,9 @@ public sealed class ScriptInTextTests
         }
     }
 
-    /// <summary>Every page of a car that a visitor can come to by links.</summary>
-    private static async Task<List<VisitedPage>> Visit(RunningApp app, long car)
-    {
-        var (pages, seen, waiting) = (new List<VisitedPage>(), new HashSet<string>(StringComparer.Ordinal), new Queue<string>());
-        waiting.Enqueue("/");
-        while (waiting.TryDequeue(out var address) && pages.Count < 70)
-        {
-            var response = await app.Client.GetAsync(address);
-            if (response.Content.Headers.ContentType?.MediaType != "text/html")
-            {
-                continue;
-            }
-
-            var page = await VisitedPage.Of(response);
-            pages.Add(page);
-            foreach (var link in page.Document.QuerySelectorAll("main a[href], nav a[href]").Select(a => a.GetAttribute("href")!))
-            {
-                // One page of each address: what stands behind "?" are other states of the same page.
-                var path = link.Split('?', '#')[0];
-                if (path.StartsWith($"/cars/{car}/", StringComparison.Ordinal) && seen.Add(path))
-                {
-                    waiting.Enqueue(link.Split('#')[0]);
-                }
-            }
-
-            if (seen.Add("begun"))
-            {
-                waiting.Enqueue($"/cars/{car}");
-                waiting.Enqueue($"/cars/{car}/floor");
-            }
-        }
-
-        return pages;
-    }
-
     private static bool IsFilledIn(IHtmlFormElement form) =>
-        form.GetAttribute("enctype") is null
+        form.Method.Equals("post", StringComparison.OrdinalIgnoreCase)
+        && form.GetAttribute("enctype") is null
         && TextFields(form).Any()
         && form.GetAttribute("action")!.EndsWith("/binning", StringComparison.Ordinal) is false;
 

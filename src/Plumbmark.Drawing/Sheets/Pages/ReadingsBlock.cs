@@ -1,4 +1,5 @@
 using Plumbmark.Drawing.Pictures;
+using Plumbmark.Inspection.Language;
 using SkiaSharp;
 
 namespace Plumbmark.Drawing.Sheets.Pages;
@@ -162,5 +163,5 @@ internal sealed class ReadingsBlock(string caption, IReadOnlyList<ReadingsBlock.
     private static string Continued(string caption) =>
         caption.EndsWith(Again, StringComparison.Ordinal) ? caption : caption.TrimEnd('.') + Again;
 
-    private const string Again = ", continued.";
+    private static string Again => Inspection.Language.Texts.Say("sheet.readings-block.continued");
 }

@@ -1,5 +1,6 @@
 using Plumbmark.Drawing.Fonts;
 using Plumbmark.Drawing.Pictures;
+using Plumbmark.Inspection.Language;
 using SkiaSharp;
 
 namespace Plumbmark.Drawing.Sheets.Pages;
@@ -58,7 +59,7 @@ internal sealed record SheetDocument(string Title, string Subject, SheetOptions 
     private IEnumerable<Block> LackedLetters() => LacksLetters ? [new TextBlock(Unprintable, PageType.Fine)] : [];
 
     // The fonts hold Latin, Greek and Cyrillic letters; those of the machine are not used, so that the same car gives the same sheet everywhere.
-    private const string Unprintable = "\u25A1 stands for a letter that the fonts of this sheet lack. The car file has it.";
+    private static string Unprintable => Texts.Say("sheet.document.stands-for-a-letter-that");
 
     private string DateText => Options.Date.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
 
@@ -105,6 +106,11 @@ internal sealed record SheetDocument(string Title, string Subject, SheetOptions 
         var foot = frame.Height - PageFrame.Beside;
         surface.Path([new(left, foot - 9), new(right, foot - 9)], false, s_rule);
         surface.Words(new Spot(left, foot), Cautions.Foot, PageType.Small, Anchor.Start);
-        surface.Words(new Spot(right, foot), $"Plumbmark {Options.Version} · page {number} of {count}", PageType.Small, Anchor.End);
+        surface.Words(
+            new Spot(right, foot),
+            Texts.Say("sheet.document.plumbmark-page-of", Options.Version, number, count),
+            PageType.Small,
+            Anchor.End
+        );
     }
 }

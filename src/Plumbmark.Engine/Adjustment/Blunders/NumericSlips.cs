@@ -23,28 +23,63 @@ public static class NumericSlips
     /// <param name="reading">The reading as entered.</param>
     /// <param name="network">Its network: which points mirror each other, which heights are known.</param>
     /// <param name="hints">Units and hole diameters, where known.</param>
-    public static IEnumerable<Alternative> Of(Observation reading, Network network, BlunderHints hints)
+    public static IEnumerable<Alternative> Of(Observation reading, Network network, BlunderHints hints) =>
+        Of(reading, Partners(network), hints);
+
+    /// <summary>The same for many readings of one network.</summary>
+    internal static List<Alternative> Of(Observation reading, Dictionary<string, string> partners, BlunderHints hints)
     {
-        LengthUnit? unit = hints.TypedIn.TryGetValue(reading.Id, out var typed) ? typed : null;
-        var holes = NetworkCheck.PointsOf(reading).Where(hints.HoleDiametersMetres.ContainsKey).Select(p => hints.HoleDiametersMetres[p]);
-        return
-        [
-            .. Steps(reading, unit),
-            .. Holes(reading, holes),
-            .. Signs(reading),
-            .. PlanAndDirect(reading),
-            .. Sides(reading, network),
-        ];
+        var slips = new List<Alternative>(16);
+        AddSteps(slips, reading, hints.TypedIn.TryGetValue(reading.Id, out var typed) ? typed : null);
+        if (hints.HoleDiametersMetres.Count > 0)
+        {
+            var holes = NetworkCheck
+                .PointsOf(reading)
+                .Where(hints.HoleDiametersMetres.ContainsKey)
+                .Select(p => hints.HoleDiametersMetres[p]);
+            slips.AddRange(Holes(reading, holes));
+        }
+
+        slips.AddRange(Signs(reading));
+        slips.AddRange(PlanAndDirect(reading));
+        slips.AddRange(Sides(reading, partners));
+        return slips;
     }
 
-    private static IEnumerable<Alternative> Steps(Observation reading, LengthUnit? unit) =>
-        reading is Observation.PlanDistance or Observation.DirectDistance or Observation.Height or Observation.Rise or Observation.Offset
-            ? from step in s_steps
-            from sign in (int[])[1, -1]
-            let value = reading.ValueMetres - sign * step.Metres
-            where value > 0 || reading is Observation.Height or Observation.Rise or Observation.Offset
-            select new Alternative(step.Kind, reading with { ValueMetres = value }, unit is null || unit == step.Unit ? 1 : OtherUnit)
-            : [];
+    /// <summary>For each point that has one, its counterpart on the other side.</summary>
+    internal static Dictionary<string, string> Partners(Network network)
+    {
+        var partners = new Dictionary<string, string>(StringComparer.Ordinal);
+        foreach (var pair in network.MirrorPairs)
+        {
+            partners[pair.Left] = pair.Right;
+            partners[pair.Right] = pair.Left;
+        }
+
+        return partners;
+    }
+
+    private static void AddSteps(List<Alternative> slips, Observation reading, LengthUnit? unit)
+    {
+        var mayBeNegative = reading is Observation.Height or Observation.Rise or Observation.Offset;
+        if (!mayBeNegative && reading is not (Observation.PlanDistance or Observation.DirectDistance))
+        {
+            return;
+        }
+
+        foreach (var step in s_steps)
+        {
+            var weight = unit is null || unit == step.Unit ? 1 : OtherUnit;
+            for (var sign = 1; sign >= -1; sign -= 2)
+            {
+                var value = reading.ValueMetres - sign * step.Metres;
+                if (value > 0 || mayBeNegative)
+                {
+                    slips.Add(new Alternative(step.Kind, reading with { ValueMetres = value }, weight));
+                }
+            }
+        }
+    }
 
     // Edge instead of centre at one end, nearer or farther.
     private static IEnumerable<Alternative> Holes(Observation reading, IEnumerable<double> diameters) =>
@@ -80,16 +115,14 @@ public static class NumericSlips
             _ => [],
         };
 
-    private static IEnumerable<Alternative> Sides(Observation reading, Network network)
+    private static IEnumerable<Alternative> Sides(Observation reading, Dictionary<string, string> partners)
     {
-        var partner = new Dictionary<string, string>(StringComparer.Ordinal);
-        foreach (var pair in network.MirrorPairs)
+        if (partners.Count == 0)
         {
-            partner[pair.Left] = pair.Right;
-            partner[pair.Right] = pair.Left;
+            return [];
         }
 
-        string Other(string point) => partner.GetValueOrDefault(point, point);
+        string Other(string point) => partners.GetValueOrDefault(point, point);
         IEnumerable<(string From, string To)> Ends(string from, string to) =>
             ((IEnumerable<(string From, string To)>)[(Other(from), to), (from, Other(to)), (Other(from), Other(to))])
                 .Where(e => e.From != e.To && e != (from, to) && e != (to, from))

@@ -17,7 +17,11 @@ internal sealed class Prediction
     }
 
     /// <summary>A reading held against the fit: observed − predicted, metres, and the derivatives by unknown.</summary>
-    public sealed record Held(double Difference, double[] Gradient, double OwnVariance);
+    /// <param name="Difference">Observed − predicted, m.</param>
+    /// <param name="Gradient">Its derivatives by unknown.</param>
+    /// <param name="Columns">The unknowns among them that the reading touches, each once.</param>
+    /// <param name="OwnVariance">Of the reading itself, m².</param>
+    public sealed record Held(double Difference, double[] Gradient, int[] Columns, double OwnVariance);
 
     /// <summary>Null when the fit does not place the reading's points, or the reading is not a single number.</summary>
     public Held? Of(Observation reading)
@@ -42,22 +46,71 @@ internal sealed class Prediction
         RowModel.Columns(network, rows[0], columns);
         RowModel.Derivatives(network, rows[0], floor, x, slots);
         var gradient = new double[network.UnknownCount];
+        Span<int> touched = stackalloc int[CompiledNetwork.Stride];
+        var count = 0;
         for (var s = 0; s < columns.Length; s++)
         {
             if (columns[s] >= 0)
             {
                 gradient[columns[s]] += slots[s];
+                touched[count] = columns[s];
+                count += touched[..count].Contains(columns[s]) ? 0 : 1;
             }
         }
 
-        return new Held(-RowModel.Misclosure(network, rows[0], floor, x), gradient, OwnVariance(rows[0]));
+        return new Held(-RowModel.Misclosure(network, rows[0], floor, x), gradient, touched[..count].ToArray(), OwnVariance(rows[0]));
     }
 
     /// <summary>Covariance of two differences, own variances not included.</summary>
-    public double Covariance(Held a, Held b) => LeastSquares.Dense.Dot(_state.Cofactor.Times(a.Gradient), b.Gradient);
+    public double Covariance(Held a, Held b) => Sum(a, b);
 
     /// <summary>Variance of a difference, its own reading included.</summary>
-    public double Variance(Held a) => Covariance(a, a) + a.OwnVariance;
+    public double Variance(Held a) => Sum(a, a) + a.OwnVariance;
+
+    /// <summary>h Q aᵀ of a difference with a weighted row of the fit: what the difference moves when the row's misclosure does.</summary>
+    public double Along(Held a, int row)
+    {
+        if (!IsWhole)
+        {
+            return _state.Rows.Product(row, _state.Cofactor.Times(a.Gradient));
+        }
+
+        var columns = _state.Network.ColumnsOf(row);
+        var values = _state.Rows.DerivativesOf(row);
+        var sum = 0.0;
+        for (var s = 0; s < columns.Length; s++)
+        {
+            foreach (var u in a.Columns)
+            {
+                sum += columns[s] >= 0 ? values[s] * a.Gradient[u] * _state.Cofactor.Of(columns[s], u) : 0;
+            }
+        }
+
+        return sum;
+    }
+
+    // A reading touches a handful of unknowns, so that its variance needs a handful squared of the cofactors and no product with all of them.
+    private double Sum(Held a, Held b)
+    {
+        if (!IsWhole)
+        {
+            return LeastSquares.Dense.Dot(_state.Cofactor.Times(a.Gradient), b.Gradient);
+        }
+
+        var sum = 0.0;
+        foreach (var i in a.Columns)
+        {
+            foreach (var j in b.Columns)
+            {
+                sum += a.Gradient[i] * b.Gradient[j] * _state.Cofactor.Of(i, j);
+            }
+        }
+
+        return sum;
+    }
+
+    // In a large network a cofactor of points that are no neighbours costs a solve; a product with all of them costs one too.
+    private bool IsWhole => _state.Cofactor is DenseCofactor;
 
     private bool IsPlaced(in Row row)
     {

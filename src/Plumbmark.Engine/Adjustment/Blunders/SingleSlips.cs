@@ -24,13 +24,15 @@ public static class SingleSlips
         var source = state.Network.Source;
         var meanings = hints.Meanings.ToLookup(m => m.Believed.Id, StringComparer.Ordinal);
         var (evidence, prediction) = (new Evidence(fit.WeightedSquares, fit.Redundancy), new Prediction(fit));
+        var partners = NumericSlips.Partners(source);
         var slips = new List<Slip>(16 * source.Observations.Count);
         for (var row = 0; row < state.Network.RowCount; row++)
         {
             if (state.Network.Rows[row].Observation is >= 0 and var index && fit.Readings[index].Standardised is not null)
             {
                 var reading = source.Observations[index];
-                var alternatives = NumericSlips.Of(reading, source, hints).Concat(meanings[reading.Id]);
+                var alternatives = NumericSlips.Of(reading, partners, hints);
+                alternatives.AddRange(meanings[reading.Id]);
                 new OfOne(state, row, reading, fit.Readings[index].RedundancyNumber, evidence, prediction).AddTo(slips, alternatives);
             }
         }
@@ -48,9 +50,8 @@ public static class SingleSlips
     )
     {
         private readonly double _misclosure = state.Rows.Misclosures[row];
-        private double[]? _shift;
 
-        public void AddTo(List<Slip> slips, IEnumerable<Alternative> alternatives)
+        public void AddTo(List<Slip> slips, List<Alternative> all)
         {
             var sigma = reading.SigmaMetres;
             var rest = state.WeightedSquares - _misclosure * _misclosure / redundancy;
@@ -58,7 +59,6 @@ public static class SingleSlips
             var sizes = BlunderPriors.FreeSizesMetres;
             var free = Evidence.Mean([.. sizes.Select(size => evidence.Of(rest, s, d, s, size * size))]);
             slips.Add(new(new(reading.Id, null, BlunderKind.FreeAmount, d, null), Prior(BlunderKind.FreeAmount, 1, 1) + free));
-            var all = alternatives.ToList();
             foreach (var alternative in all)
             {
                 var shared = 0;
@@ -83,7 +83,7 @@ public static class SingleSlips
         // Observed minus predicted and its variance, for the reading as it was meant.
         private (double Difference, double Variance)? Meant(Observation believed, double d, double s)
         {
-            if (believed with { ValueMetres = reading.ValueMetres } == reading)
+            if (IsSameButForTheValue(believed))
             {
                 return (d - (reading.ValueMetres - believed.ValueMetres), s);
             }
@@ -93,16 +93,20 @@ public static class SingleSlips
                 return null;
             }
 
-            _shift ??= state.Influence(row);
-            var sigma = state.Network.Rows[row].Sigma;
-            var along = 0.0;
-            for (var u = 0; u < _shift.Length; u++)
-            {
-                along += held.Gradient[u] * _shift[u] * sigma;
-            }
-
+            var along = prediction.Along(held, row);
             return (held.Difference - along * _misclosure / redundancy, prediction.Variance(held) + along * along / redundancy);
         }
+
+        // Most are, and lengths are most of them: asked without a copy.
+        private bool IsSameButForTheValue(Observation believed) =>
+            (believed, reading) switch
+            {
+                (Observation.DirectDistance b, Observation.DirectDistance r) => IsSame(b, r) && b.From == r.From && b.To == r.To,
+                (Observation.PlanDistance b, Observation.PlanDistance r) => IsSame(b, r) && b.From == r.From && b.To == r.To,
+                _ => believed with { ValueMetres = reading.ValueMetres } == reading,
+            };
+
+        private static bool IsSame(Observation a, Observation b) => a.Id == b.Id && a.SigmaMetres == b.SigmaMetres && a.Tool == b.Tool;
 
         private static double Prior(BlunderKind kind, int sharedBy, double weight) =>
             Math.Log(BlunderPriors.Reading * BlunderPriors.Share(kind) * weight / sharedBy);

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text.Json;
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car.Json;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Bench.Json;
 
@@ -24,10 +25,7 @@ internal static class AmountPart
             : null;
         if (angle is null || Math.Abs(angle.Degrees) > 360)
         {
-            fields.Faults.Add(
-                part,
-                $"Found {part.Describe()}; an angle is needed here: a number of degrees, or a text such as \"7.5 deg\" or \"7 deg 30'\"."
-            );
+            fields.Faults.Add(part, Texts.Say("bench.amount-part.found-an-angle-is-needed", part.Describe()));
             return null;
         }
 
@@ -44,10 +42,7 @@ internal static class AmountPart
         var load = part.Kind == JsonValueKind.String ? AmountText.ReadLoad(part.Text) : null;
         if (load is null)
         {
-            fields.Faults.Add(
-                part,
-                $"Found {part.Describe()}; a load with its unit is needed here, such as \"200 lbf\", \"90 kgf\" or \"890 N\"."
-            );
+            fields.Faults.Add(part, Texts.Say("bench.amount-part.found-a-load-with-its", part.Describe()));
         }
 
         return load;

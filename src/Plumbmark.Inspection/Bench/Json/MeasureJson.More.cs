@@ -1,5 +1,6 @@
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car.Json;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Bench.Json;
 
@@ -15,10 +16,7 @@ internal static partial class MeasureJson
         var (toHeights, toWrong) = Pair(fields, "toHeights");
         if (near is null != far is null || fromHeights is null != toHeights is null || (near is null && fromHeights is null && !fromWrong))
         {
-            fields.Faults.Add(
-                fields.Part,
-                "Rods need near and far (the rods' distance at both places), or fromHeights and toHeights (two heights of each rod), or all four."
-            );
+            fields.Faults.Add(fields.Part, Texts.Say("bench.measure-json--more.rods-need-near-and-far"));
             return null;
         }
 

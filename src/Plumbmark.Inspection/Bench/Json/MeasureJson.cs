@@ -1,13 +1,14 @@
 using System.Text.Json;
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car.Json;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Bench.Json;
 
 /// <summary>A measure on a part in a car file: the fields common to all, and those of its kind.</summary>
 internal static partial class MeasureJson
 {
-    private const string Kinds = "length, angle, bore, centres, heights, straightedge, rods, back-to-back, spring, run-out";
+    private static string Kinds => Texts.Say("bench.measure-json.length-angle-bore-centres-heights");
 
     public static Measure? Read(Fields fields)
     {
@@ -63,7 +64,7 @@ internal static partial class MeasureJson
         var bush = fields.OptionalLength("bush", LengthBound.Positive);
         if (pin is not null && bush is not null)
         {
-            fields.Faults.Add(fields.Part, "A bore has either pin (what turns in it) or bush (what is pressed into it), not both.");
+            fields.Faults.Add(fields.Part, Texts.Say("bench.measure-json.a-bore-has-either-pin"));
             return null;
         }
 
@@ -135,10 +136,7 @@ internal static partial class MeasureJson
         var ways = (Has("gap") ? 1 : 0) + (Has("goes") || Has("stops") ? 1 : 0) + (Has("sheets") ? 1 : 0);
         if (ways != 1 || Has("goes") != Has("stops") || goes >= stops)
         {
-            fields.Faults.Add(
-                fields.Part,
-                "A gap is told in one of three ways: gap (measured), goes and stops (the feeler that goes in and the thicker one that does not), or sheets (of paper)."
-            );
+            fields.Faults.Add(fields.Part, Texts.Say("bench.measure-json.a-gap-is-told-in"));
             return null;
         }
 
@@ -152,7 +150,7 @@ internal static partial class MeasureJson
     {
         if (kind is not null)
         {
-            fields.Faults.Add(kind, $"Found {kind.Describe()}; one of {Kinds} is needed here.");
+            fields.Faults.Add(kind, Texts.Say("bench.measure-json.found-one-of-is-needed", kind.Describe(), Kinds));
         }
 
         return null;
@@ -163,7 +161,7 @@ internal static partial class MeasureJson
         var (from, to) = (fields.RequiredText("from"), fields.RequiredText("to"));
         if (from is not null && from == to)
         {
-            fields.Faults.Add(fields.Part, $"Both ends are \"{from}\"; this goes from one bore to another.");
+            fields.Faults.Add(fields.Part, Texts.Say("bench.measure-json.both-ends-are-this-goes", from));
             return (null, null);
         }
 
@@ -188,8 +186,8 @@ internal static partial class MeasureJson
         var items = fields.Items(name);
         if (part.Kind == JsonValueKind.Array && (items.Count < least || items.Count > most))
         {
-            var needed = least == most ? $"{least}" : $"at least {least}";
-            fields.Faults.Add(part, $"Found a list of {items.Count}; {needed} {(least == 1 ? "is" : "are")} needed here.");
+            var needed = least == most ? $"{least}" : Texts.Say("bench.measure-json.at-least", least);
+            fields.Faults.Add(part, Texts.Say("bench.measure-json.found-a-list-of-needed", items.Count, needed, least == 1 ? "is" : "are"));
         }
 
         return part.Kind == JsonValueKind.Array && items.Count >= least && items.Count <= most ? items : null;

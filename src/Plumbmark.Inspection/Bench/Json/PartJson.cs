@@ -2,6 +2,7 @@ using System.Text.Json;
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Car.Json;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Bench.Json;
 
@@ -58,10 +59,7 @@ internal static class PartJson
             items.Add(item);
             if (!lines.TryAdd(idOf(item), part.Line))
             {
-                fields.Faults.Add(
-                    part,
-                    $"The id \"{idOf(item)}\" is already used on line {lines[idOf(item)]}; every id must be used once."
-                );
+                fields.Faults.Add(part, Language.Texts.Say("bench.part-json.the-id-is-already-used", idOf(item), lines[idOf(item)]));
             }
         }
 
@@ -86,7 +84,11 @@ internal static class PartJson
             {
                 fields.Faults.Add(
                     part,
-                    $"Found {part.Describe()}; one of {string.Join(", ", PartWordLists.Conditions.Keys)} is needed here."
+                    Language.Texts.Say(
+                        "bench.part-json.found-one-of-is-needed",
+                        part.Describe(),
+                        string.Join(", ", PartWordLists.Conditions.Keys)
+                    )
                 );
             }
         }
@@ -126,7 +128,7 @@ internal static class PartJson
             }
             else
             {
-                fields.Faults.Add(part, $"Found {part.Describe()}; a text that is not blank is needed here.");
+                fields.Faults.Add(part, Language.Texts.Say("bench.part-json.found-a-text-that-is", part.Describe()));
             }
         }
 
@@ -146,7 +148,7 @@ internal static class PartJson
         fields.RefuseOthers();
         if (within is not null && within.Si <= 0)
         {
-            fields.Faults.Add(fields.Optional("within")!, "A limit is greater than zero; leave it out when none is known.");
+            fields.Faults.Add(fields.Optional("within")!, Language.Texts.Say("bench.part-json.a-limit-is-greater-than"));
         }
 
         return dimension is null || within is null ? null : limit;

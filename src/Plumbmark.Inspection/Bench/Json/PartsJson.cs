@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car.Json;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Bench.Json;
 
@@ -39,15 +40,15 @@ internal static class PartsJson
 
             if (mirror == id)
             {
-                fields.Faults.Add(item, $"Part \"{id}\" is its own mirror; leave mirror out for a part that has no partner.");
+                fields.Faults.Add(item, Texts.Say("bench.parts-json.part-is-its-own-mirror", id));
             }
             else if (byId.TryGetValue(mirror, out var partner) && (partner.Kind != part.Kind || (partner.Mirror is { } back && back != id)))
             {
                 fields.Faults.Add(
                     item,
                     partner.Kind != part.Kind
-                        ? $"Part \"{id}\" mirrors \"{mirror}\", which is of another kind; partners are of one kind."
-                        : $"Part \"{id}\" mirrors \"{mirror}\", but \"{mirror}\" mirrors \"{partner.Mirror}\"; partners must name each other."
+                        ? Texts.Say("bench.parts-json.part-mirrors-which-is-of", id, mirror)
+                        : Texts.Say("bench.parts-json.part-mirrors-but-mirrors-partners", id, mirror, partner.Mirror)
                 );
             }
         }

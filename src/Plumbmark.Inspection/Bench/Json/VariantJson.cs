@@ -3,6 +3,7 @@ using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Book.Json;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Car.Json;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Bench.Json;
 
@@ -52,10 +53,7 @@ internal static class VariantJson
         fields.RefuseOthers();
         if (tolerance is not null && nominal is not null && (tolerance.Quantity != nominal.Quantity || tolerance.Si <= 0))
         {
-            fields.Faults.Add(
-                fields.Optional("tolerance")!,
-                "A tolerance is greater than zero and of the same sort as the nominal; leave it out when the book gives none."
-            );
+            fields.Faults.Add(fields.Optional("tolerance")!, Language.Texts.Say("bench.variant-json.a-tolerance-is-greater-than"));
             return null;
         }
 

@@ -1,3 +1,5 @@
+using Plumbmark.Inspection.Language;
+
 namespace Plumbmark.Inspection.Book.Checks;
 
 /// <summary>Figures that run along one axis of the car, as steps from place to place: what stands where, and which rounds must close.</summary>
@@ -39,7 +41,7 @@ internal sealed class AxisGraph
             .Select(g => (IReadOnlyList<(string, double, IReadOnlyList<PageFigure>)>)[.. g]);
 
     public static AxisGraph Along(IReadOnlyList<PageFigure> figures) =>
-        new("along the car", [.. Steps(figures, LengthSense.Along, Ordinate.Station)]);
+        new(Texts.Say("book.axis-graph.along-the-car"), [.. Steps(figures, LengthSense.Along, Ordinate.Station)]);
 
     /// <summary>The same where the drawing is taken as symmetrical: both of a pair stand equally far back.</summary>
     public static AxisGraph AlongInPairs(IReadOnlyList<PageFigure> figures)
@@ -56,16 +58,19 @@ internal sealed class AxisGraph
             let names = string.CompareOrdinal(point, other) < 0 ? (From: point, To: other) : (From: other, To: point)
             group figure by names into pair
             select (pair.Key.From, pair.Key.To, PageFigure.BySymmetry, 1, 0.0);
-        return new("along the car", [.. steps, .. level]);
+        return new(Texts.Say("book.axis-graph.along-the-car"), [.. steps, .. level]);
     }
 
     public static AxisGraph Upward(IReadOnlyList<PageFigure> figures) =>
-        new("in height", [.. Steps(figures, LengthSense.Rise, Ordinate.Height)]);
+        new(Texts.Say("book.axis-graph.in-height"), [.. Steps(figures, LengthSense.Rise, Ordinate.Height)]);
 
     /// <param name="figures">The figures.</param>
     /// <param name="isHalved">Whether a width across a pair puts each half on its side of the centre line, as the drawing has it.</param>
     public static AxisGraph Across(IReadOnlyList<PageFigure> figures, bool isHalved) =>
-        new("across the car", [.. Steps(figures, LengthSense.Across, Ordinate.Side).SelectMany(s => isHalved ? Halved(s) : [s])]);
+        new(
+            Texts.Say("book.axis-graph.across-the-car"),
+            [.. Steps(figures, LengthSense.Across, Ordinate.Side).SelectMany(s => isHalved ? Halved(s) : [s])]
+        );
 
     private static IEnumerable<(string From, string To, PageFigure Figure, int Sign, double Metres)> Steps(
         IReadOnlyList<PageFigure> figures,

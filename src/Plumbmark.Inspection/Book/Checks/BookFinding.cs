@@ -1,3 +1,5 @@
+using Plumbmark.Inspection.Language;
+
 namespace Plumbmark.Inspection.Book.Checks;
 
 /// <summary>One thing a page says against itself, or leaves open, with the slips that would explain it.</summary>
@@ -15,7 +17,9 @@ public sealed record BookFinding(FindingKind Kind, IReadOnlyList<string> Dimensi
 
     /// <summary>The sentence with the likely slips behind it.</summary>
     public override string ToString() =>
-        Slips.Count == 0 ? Sentence : $"{Sentence} Likely slip: {string.Join("; or ", Slips.Select(s => s.Words))}.";
+        Slips.Count == 0
+            ? Sentence
+            : Texts.Say("book.finding.likely-slip", Sentence, string.Join(Texts.Say("book.finding.or"), Slips.Select(s => s.Words)));
 
     internal static BookFinding Of(
         FindingKind kind,

@@ -1,4 +1,5 @@
 using Plumbmark.Engine.Lengths;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Book.Checks;
 
@@ -27,7 +28,7 @@ internal static class ChainCheck
         PageFigure? Find(string id) => figures.FirstOrDefault(f => f.Id == id);
         var parts = chain.Parts.Select(Find).ToList();
         return Find(chain.Total) is { } total && parts.TrueForAll(p => p is not null)
-            ? new Loop([(total, -1), .. parts.Select(p => (p!, 1))], "in the drawing's chain")
+            ? new Loop([(total, -1), .. parts.Select(p => (p!, 1))], Texts.Say("book.chain-check.in-the-drawings-chain"))
             : null;
     }
 
@@ -48,11 +49,20 @@ internal static class ChainCheck
         var unit = closing.Value.Unit;
         var others = Ids([.. loop.Ids.Skip(1).Distinct(StringComparer.Ordinal)]);
         var makes = closing.Metres - (sign * loop.MisclosureMetres);
-        return $"{closing.Id} ({closing.Dimension.Subject.Words}) is printed as {closing.Value.AsTyped}, but {others} make it "
-            + $"{PageFigure.Text(makes, unit)}: {PageFigure.Text(Math.Abs(loop.MisclosureMetres), unit)} apart {loop.Axis}.";
+        return Texts.Say(
+            "book.chain-check.is-printed-as-but-make",
+            closing.Id,
+            closing.Dimension.Subject.Words,
+            closing.Value.AsTyped,
+            others,
+            PageFigure.Text(makes, unit),
+            PageFigure.Text(Math.Abs(loop.MisclosureMetres), unit),
+            loop.Axis
+        );
     }
 
-    private static string Ids(IReadOnlyList<string> ids) => ids.Count == 1 ? ids[0] : $"{string.Join(", ", ids.SkipLast(1))} and {ids[^1]}";
+    private static string Ids(IReadOnlyList<string> ids) =>
+        ids.Count == 1 ? ids[0] : Texts.Say("book.chain-check.and", string.Join(", ", ids.SkipLast(1)), ids[^1]);
 
     /// <summary>Open rounds that share a figure belong together.</summary>
     private static List<List<Loop>> Groups(IReadOnlyList<Loop> open)

@@ -1,5 +1,6 @@
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Bench;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Book.Checks;
 
@@ -18,7 +19,14 @@ internal static class ColumnCheck
         select BookFinding.Of(
             FindingKind.ColumnsDisagree,
             [d.Id],
-            $"{d.Id} ({d.Subject.Words}) is printed as {Written(one)} and as {Written(other)}, which is {PageFigure.Text(other.Metres, one.Unit)}.",
+            Texts.Say(
+                "book.column-check.is-printed-as-and-as",
+                d.Id,
+                d.Subject.Words,
+                Written(one),
+                Written(other),
+                PageFigure.Text(other.Metres, one.Unit)
+            ),
             Slips
                 .Explaining(d.Id, one, m => Math.Abs(m - other.Metres) <= allowed)
                 .Concat(Slips.Explaining(d.Id, other, m => Math.Abs(m - one.Metres) <= allowed))

@@ -1,4 +1,5 @@
 using Plumbmark.Inspection.Bench;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Book.Checks;
 
@@ -19,8 +20,15 @@ internal static class EqualCheck
         select BookFinding.Of(
             FindingKind.SidesDiffer,
             [one.Id, other.Id],
-            $"{one.Id} ({one.Dimension.Subject.Words}) is printed as {one.Value.AsTyped} and {other.Id}, the same on the other side, as "
-                + $"{other.Value.AsTyped}: {Apart(one, other)} apart. If the car is built so, mark them as built differently.",
+            Texts.Say(
+                "book.equal-check.is-printed-as-and-the",
+                one.Id,
+                one.Dimension.Subject.Words,
+                one.Value.AsTyped,
+                other.Id,
+                other.Value.AsTyped,
+                Apart(one, other)
+            ),
             Explained(one, other)
         );
 
@@ -34,7 +42,7 @@ internal static class EqualCheck
         select BookFinding.Of(
             FindingKind.NotEqual,
             [one.Id, other.Id],
-            $"{one.Id} and {other.Id} must be equal by the page's own words, but {one.Value.AsTyped} and {other.Value.AsTyped} are printed.",
+            Texts.Say("book.equal-check.and-must-be-equal-by", one.Id, other.Id, one.Value.AsTyped, other.Value.AsTyped),
             Explained(one, other)
         );
 

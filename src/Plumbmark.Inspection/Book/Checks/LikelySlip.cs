@@ -1,4 +1,5 @@
 using Plumbmark.Engine.Lengths;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Book.Checks;
 
@@ -10,19 +11,19 @@ namespace Plumbmark.Inspection.Book.Checks;
 public sealed record LikelySlip(string Dimension, Length Printed, Length Likely, SlipKind Kind)
 {
     /// <summary>Such as <c>K: 33 5/8 printed for 33 3/8, the fraction counted from its other end</c>.</summary>
-    public string Words => $"{Dimension}: {Printed.AsTyped} printed for {Likely.AsTyped}, {Because}";
+    public string Words => Texts.Say("book.likely-slip.printed-for", Dimension, Printed.AsTyped, Likely.AsTyped, Because);
 
     private string Because =>
         Kind switch
         {
-            SlipKind.LookAlikeDigit => "one digit taken for another that looks like it",
-            SlipKind.FractionLost => "a scan made 8 of 1/8",
-            SlipKind.DigitsSwapped => "two digits changed places",
-            SlipKind.OtherEnd => "the fraction counted from its other end",
-            SlipKind.OtherDivision => "the fraction in another division",
-            SlipKind.WholeStep => "a whole step too many or too few",
-            SlipKind.PointMoved => "the decimal point one place off",
-            SlipKind.HalfOrDouble => "half for the whole, or the whole for half",
-            _ => "in plan for point to point, or the other way round",
+            SlipKind.LookAlikeDigit => Texts.Say("book.likely-slip.one-digit-taken-for-another"),
+            SlipKind.FractionLost => Texts.Say("book.likely-slip.a-scan-made-8-of"),
+            SlipKind.DigitsSwapped => Texts.Say("book.likely-slip.two-digits-changed-places"),
+            SlipKind.OtherEnd => Texts.Say("book.likely-slip.the-fraction-counted-from-its"),
+            SlipKind.OtherDivision => Texts.Say("book.likely-slip.the-fraction-in-another-division"),
+            SlipKind.WholeStep => Texts.Say("book.likely-slip.a-whole-step-too-many"),
+            SlipKind.PointMoved => Texts.Say("book.likely-slip.the-decimal-point-one-place"),
+            SlipKind.HalfOrDouble => Texts.Say("book.likely-slip.half-for-the-whole-or"),
+            _ => Texts.Say("book.likely-slip.in-plan-for-point-to"),
         };
 }

@@ -1,3 +1,5 @@
+using Plumbmark.Inspection.Language;
+
 namespace Plumbmark.Inspection.Book.Checks;
 
 /// <summary>Do lengths in plan and point to point go together with the heights, and does the page say which is which where it matters?</summary>
@@ -35,12 +37,19 @@ internal static class SenseCheck
         select BookFinding.Of(
             FindingKind.PlanAgainstDirect,
             [plan.Figure.Id, direct.Figure.Id],
-            $"{plan.Figure.Id} gives {plan.Ends.From} to {plan.Ends.To} in plan as {plan.Figure.Value.AsTyped} and {direct.Figure.Id} gives it point to "
-                + $"point as {direct.Figure.Value.AsTyped}"
+            Texts.Say(
+                "book.sense-check.gives-to-in-plan-as",
+                plan.Figure.Id,
+                plan.Ends.From,
+                plan.Ends.To,
+                plan.Figure.Value.AsTyped,
+                direct.Figure.Id,
+                direct.Figure.Value.AsTyped
+            )
                 + (
                     expected is { } right
-                        ? $"; with the heights of the page it would be {PageFigure.Text(right, plan.Figure.Value.Unit)}."
-                        : "; point to point is never the shorter. Perhaps they are exchanged."
+                        ? Texts.Say("book.sense-check.with-the-heights-of-the", PageFigure.Text(right, plan.Figure.Value.Unit))
+                        : Texts.Say("book.sense-check.point-to-point-is-never")
                 ),
             expected is { } want ? direct.Figure.Slips(m => Math.Abs(m - want) <= allowed) : null
         );
@@ -58,8 +67,13 @@ internal static class SenseCheck
         select BookFinding.Of(
             FindingKind.SenseUnsaid,
             [length.Figure.Id],
-            $"{length.Figure.Id} ({length.Ends.From} to {length.Ends.To}) is not said to be in plan or point to point; it makes "
-                + $"{PageFigure.Text(difference, length.Figure.Value.Unit)}."
+            Texts.Say(
+                "book.sense-check.to-is-not-said-to",
+                length.Figure.Id,
+                length.Ends.From,
+                length.Ends.To,
+                PageFigure.Text(difference, length.Figure.Value.Unit)
+            )
         );
 
     private static double? Rise((string From, string To) ends, Dictionary<string, double> heights) =>

@@ -1,3 +1,5 @@
+using Plumbmark.Inspection.Language;
+
 namespace Plumbmark.Inspection.Book.Checks;
 
 /// <summary>Three lengths between three points: the longest is never longer than the other two together.</summary>
@@ -35,9 +37,17 @@ internal static class TriangleCheck
         BookFinding.Of(
             FindingKind.NoTriangle,
             three.Select(f => f.Id),
-            $"No triangle {string.Join(", ", points)} has these sides: {three[0].Id} is printed as {three[0].Value.AsTyped}, but {three[1].Id} "
-                + $"({three[1].Value.AsTyped}) and {three[2].Id} ({three[2].Value.AsTyped}) together reach only "
-                + $"{PageFigure.Text(three[1].Metres + three[2].Metres, three[0].Value.Unit)}.",
+            Texts.Say(
+                "book.triangle-check.no-triangle-has-these-sides",
+                string.Join(", ", points),
+                three[0].Id,
+                three[0].Value.AsTyped,
+                three[1].Id,
+                three[1].Value.AsTyped,
+                three[2].Id,
+                three[2].Value.AsTyped,
+                PageFigure.Text(three[1].Metres + three[2].Metres, three[0].Value.Unit)
+            ),
             three.SelectMany(f => f.Slips(m => m > 0 && Excess(three, m, f.Id) <= 0))
         );
 

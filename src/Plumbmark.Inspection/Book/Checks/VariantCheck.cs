@@ -1,4 +1,5 @@
 using Plumbmark.Inspection.Bench;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Book.Checks;
 
@@ -25,8 +26,17 @@ internal static class VariantCheck
         select BookFinding.Of(
             FindingKind.TwoFigures,
             [a.Id, b.Id],
-            $"{a.Id} ({a.AppliesTo}) gives {AmountText.Write(a.Used!)} and {b.Id} ({b.AppliesTo}) gives {AmountText.Write(b.Used!)} for "
-                + $"{Thing(a.Subject).Words}, and {SharedWords(a.AppliesTo, b.AppliesTo)}."
+            Texts.Say(
+                "book.variant-check.gives-and-gives-for-and",
+                a.Id,
+                a.AppliesTo,
+                AmountText.Write(a.Used!),
+                b.Id,
+                b.AppliesTo,
+                AmountText.Write(b.Used!),
+                Thing(a.Subject).Words,
+                SharedWords(a.AppliesTo, b.AppliesTo)
+            )
         );
 
     private static IEnumerable<BookFinding> Gaps(IReadOnlyList<BookDimension> figures)
@@ -41,7 +51,11 @@ internal static class VariantCheck
         var ids = figures.Select(d => d.Id).ToList();
         foreach (var gap in coverage.Gaps)
         {
-            yield return BookFinding.Of(FindingKind.SerialGap, ids, $"No figure for {Thing(figures[0].Subject).Words} is given for {gap}.");
+            yield return BookFinding.Of(
+                FindingKind.SerialGap,
+                ids,
+                Texts.Say("book.variant-check.no-figure-for-is-given", Thing(figures[0].Subject).Words, gap)
+            );
         }
 
         foreach (var (first, second, _) in coverage.Overlaps.Where(o => o.Overlap is SerialOverlap.CannotBeCompared))
@@ -49,7 +63,7 @@ internal static class VariantCheck
             yield return BookFinding.Of(
                 FindingKind.SerialsUnordered,
                 ids,
-                $"Nothing tells where {ranges[first]} ends and {ranges[second]} begins: they meet inside one number."
+                Texts.Say("book.variant-check.nothing-tells-where-ends-and", ranges[first], ranges[second])
             );
         }
     }
@@ -67,6 +81,8 @@ internal static class VariantCheck
             .OfType<SerialOverlap.Shared>()
             .Select(s => s.Range.ToString());
         var words = string.Join(", ", shared.Distinct(StringComparer.Ordinal));
-        return words.Length > 0 ? $"both are meant for {words}" : "both may be meant for one car";
+        return words.Length > 0
+            ? Texts.Say("book.variant-check.both-are-meant-for", words)
+            : Texts.Say("book.variant-check.both-may-be-meant-for");
     }
 }

@@ -1,6 +1,7 @@
 using Plumbmark.Engine.Adjustment;
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Book.Nominals;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Book.Checks;
 
@@ -52,24 +53,24 @@ internal static class WholePageCheck
         );
         var ids = string.Join(" or ", suspects.Select(s => s.Figure.Id));
         var what = suspects.Select(s =>
-            $"{s.Figure.Id} ({s.Figure.Dimension.Subject.Words}) is printed as {s.Figure.Value.AsTyped}, the others make it "
-            + $"{PageFigure.Text(s.Metres, s.Figure.Value.Unit)}"
+            Texts.Say(
+                "book.whole-page-check.is-printed-as-the-others",
+                s.Figure.Id,
+                s.Figure.Dimension.Subject.Words,
+                s.Figure.Value.AsTyped,
+                PageFigure.Text(s.Metres, s.Figure.Value.Unit)
+            )
         );
         return BookFinding.Of(
             FindingKind.DoesNotFit,
             suspects.Select(s => s.Figure.Id),
-            $"The figures of this page do not describe one frame; without {ids} they do: {string.Join("; ", what)}.",
+            Texts.Say("book.whole-page-check.the-figures-of-this-page", ids, string.Join("; ", what)),
             slips
         );
     }
 
     private static BookFinding NotLocated(NetworkFit fit) =>
-        BookFinding.Of(
-            FindingKind.DoesNotFit,
-            [],
-            $"The lengths, stations and heights of this page do not describe one frame, and no single figure explains it ({fit.Readings.Count} "
-                + "figures compared). Check them against the book, or against a second edition."
-        );
+        BookFinding.Of(FindingKind.DoesNotFit, [], Texts.Say("book.whole-page-check.the-lengths-stations-and-heights", fit.Readings.Count));
 
     // What a slip gives and what the others give agree within the drawing's own fineness: twice a fifth of a millimetre.
     private const double AllowedMetres = 0.4e-3;

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Plumbmark.Inspection.Car.Json;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Book.Json;
 
@@ -61,11 +62,9 @@ internal static class AppliesToJson
     /// <summary>Why the ends of a range do not belong together; null when they do.</summary>
     internal static string? Unsound(SerialRange range) =>
         range.IsSound ? null
-        : range.From!.Series != range.To!.Series
-            ? $"Found from {range.From} to {range.To}; the letters in front differ, so nothing lies between them: write one range for each series."
-        : range.From.Number == range.To.Number
-            ? $"Found from {range.From} to {range.To}; only the letters behind the number differ, and they have no order: leave them out."
-        : $"Found from {range.From} to {range.To}; the first must not come after the last.";
+        : range.From!.Series != range.To!.Series ? Texts.Say("book.applies-to-json.found-from-to-the-letters", range.From, range.To)
+        : range.From.Number == range.To.Number ? Texts.Say("book.applies-to-json.found-from-to-only-the", range.From, range.To)
+        : Texts.Say("book.applies-to-json.found-from-to-the-first", range.From, range.To);
 
     private static SerialNumber? ReadSerial(Fields fields, string name)
     {
@@ -79,7 +78,10 @@ internal static class AppliesToJson
             return serial;
         }
 
-        fields.Faults.Add(fields.Optional(name)!, $"Found {fields.Optional(name)!.Describe()}; {SerialNumber.Allowed}.");
+        fields.Faults.Add(
+            fields.Optional(name)!,
+            Texts.Say("book.applies-to-json.found", fields.Optional(name)!.Describe(), SerialNumber.Allowed)
+        );
         return null;
     }
 

@@ -3,6 +3,7 @@ using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Bench;
 using Plumbmark.Inspection.Bench.Json;
 using Plumbmark.Inspection.Car.Json;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Book.Json;
 
@@ -98,8 +99,8 @@ internal static class DimensionJson
                 fields.Faults.Add(
                     fields.Optional(name) ?? fields.Part,
                     amount.Quantity != needed && needed is not null
-                        ? $"Found {AmountText.Write(amount)}; {WordFor(needed.Value)} is needed here."
-                        : $"Found {AmountText.Write(amount)}; a length between two points is never negative."
+                        ? Language.Texts.Say("book.dimension-json.found-is-needed-here", AmountText.Write(amount), WordFor(needed.Value))
+                        : Language.Texts.Say("book.dimension-json.found-a-length-between-two", AmountText.Write(amount))
                 );
             }
         }
@@ -115,8 +116,8 @@ internal static class DimensionJson
     private static string WordFor(Quantity quantity) =>
         quantity switch
         {
-            Quantity.Length => "a length",
-            Quantity.Angle => "an angle",
-            _ => "a spring rate",
+            Quantity.Length => Language.Texts.Say("book.dimension-json.a-length"),
+            Quantity.Angle => Language.Texts.Say("book.dimension-json.an-angle"),
+            _ => Language.Texts.Say("book.dimension-json.a-spring-rate"),
         };
 }

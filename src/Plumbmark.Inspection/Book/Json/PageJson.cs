@@ -3,6 +3,7 @@ using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Bench.Json;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Car.Json;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Book.Json;
 
@@ -62,7 +63,7 @@ internal static class PageJson
         fields.RefuseOthers();
         if (parts.Count < FewestParts)
         {
-            fields.Faults.Add(fields.Part, $"A chain of {parts.Count} has nothing to add up; name two figures or more in parts.");
+            fields.Faults.Add(fields.Part, Language.Texts.Say("book.page-json.a-chain-of-has-nothing", parts.Count));
         }
 
         return total is null || parts.Count < FewestParts ? null : new BookChain(total, parts);
@@ -93,8 +94,8 @@ internal static class PageJson
                 fields.Faults.Add(
                     part,
                     part.Text == own
-                        ? $"Figure \"{own}\" must equal itself; name another figure of this page."
-                        : $"The figure \"{part.Text}\" is not on page \"{page.Id}\"."
+                        ? Language.Texts.Say("book.page-json.figure-must-equal-itself-name", own)
+                        : Language.Texts.Say("book.page-json.the-figure-is-not-on", part.Text, page.Id)
                 );
             }
         }
@@ -105,7 +106,7 @@ internal static class PageJson
             var parts = chain.Members.Where(m => m.Name == "parts").SelectMany(m => m.Value.Items);
             foreach (var part in named.Concat(parts).Where(p => p.Kind == JsonValueKind.String && !known.Contains(p.Text)))
             {
-                fields.Faults.Add(part, $"The figure \"{part.Text}\" is not on page \"{page.Id}\".");
+                fields.Faults.Add(part, Language.Texts.Say("book.page-json.the-figure-is-not-on", part.Text, page.Id));
             }
         }
     }

@@ -2,6 +2,7 @@ using System.Text.Json;
 using Plumbmark.Inspection.Bench;
 using Plumbmark.Inspection.Bench.Json;
 using Plumbmark.Inspection.Car.Json;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Book.Json;
 
@@ -56,7 +57,7 @@ internal static class SubjectJson
         var (from, to) = (fields.RequiredText("from"), fields.RequiredText("to"));
         if (from is not null && from == to)
         {
-            fields.Faults.Add(fields.Part, $"The figure runs from \"{from}\" to itself; two different points are needed here.");
+            fields.Faults.Add(fields.Part, Texts.Say("book.subject-json.the-figure-runs-from-to", from));
             return null;
         }
 

@@ -3,6 +3,7 @@ using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Bench;
 using Plumbmark.Inspection.Bench.Json;
 using Plumbmark.Inspection.Car.Json;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Book.Json;
 
@@ -19,7 +20,7 @@ internal static class ToleranceJson
         var tolerance = part.Kind == JsonValueKind.Object ? ReadGroup(fields.Item(part)) : ReadEven(fields);
         if (tolerance?.Plus?.Si < 0 || tolerance?.Minus?.Si < 0)
         {
-            fields.Faults.Add(part, "A tolerance is zero or more on either side; its side is told by plus and minus, not by a sign.");
+            fields.Faults.Add(part, Texts.Say("book.tolerance-json.a-tolerance-is-zero-or"));
             return null;
         }
 

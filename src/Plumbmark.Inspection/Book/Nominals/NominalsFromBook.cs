@@ -2,6 +2,7 @@ using Plumbmark.Engine.Adjustment;
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Book.Checks;
 using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Book.Nominals;
 
@@ -23,13 +24,13 @@ public sealed record NominalsFromBook(IReadOnlyList<BookNominal> Points, IReadOn
         var network = BookNetwork.Of(Named(figures), id => car.Frame.Point(id)?.Sketch);
         if (network.Network.Observations.Count == 0)
         {
-            return new NominalsFromBook([], LeftOut(car, []), ["The book gives no figure of the frame that applies to this car."]);
+            return new NominalsFromBook([], LeftOut(car, []), [Texts.Say("book.nominals-from-book.the-book-gives-no-figure")]);
         }
 
         var outcome = NetworkAdjustment.Solve(network.Network);
         if (outcome.FitOrNull is not { } fit)
         {
-            return new NominalsFromBook([], LeftOut(car, []), ["The book's figures do not settle into one frame; check the pages first."]);
+            return new NominalsFromBook([], LeftOut(car, []), [Texts.Say("book.nominals-from-book.the-books-figures-do-not")]);
         }
 
         var hasSketch = car.Frame.Points.Any(p => p.Sketch?.X is not null);
@@ -100,19 +101,19 @@ public sealed record NominalsFromBook(IReadOnlyList<BookNominal> Points, IReadOn
     {
         if (!network.HasStations)
         {
-            yield return network.HasAlong ? "No station is counted from a datum; lengths along the car are counted from the foremost point."
-            : hasSketch ? "Nothing is given along the car; the points are placed on your sketch."
-            : "Nothing is given along the car and there is no sketch; only widths and heights are worked out.";
+            yield return network.HasAlong ? Texts.Say("book.nominals-from-book.no-station-is-counted-from")
+            : hasSketch ? Texts.Say("book.nominals-from-book.nothing-is-given-along-the")
+            : Texts.Say("book.nominals-from-book.nothing-is-given-along-the-car-and-there-is");
         }
 
         if (!network.HasHeights)
         {
-            yield return "No height is given above a datum; heights stay empty.";
+            yield return Texts.Say("book.nominals-from-book.no-height-is-given-above");
         }
 
         if (fit.ChiSquareProbability is < 0.001)
         {
-            yield return "The figures contradict each other; look at the findings of the pages before using these places.";
+            yield return Texts.Say("book.nominals-from-book.the-figures-contradict-each-other");
         }
     }
 }

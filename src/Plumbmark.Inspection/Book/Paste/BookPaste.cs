@@ -1,4 +1,5 @@
 using Plumbmark.Engine.Lengths;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Book.Paste;
 
@@ -15,27 +16,33 @@ public static class BookPaste
     {
         if (string.IsNullOrWhiteSpace(text))
         {
-            return Refused("Nothing was pasted. Copy the block with its row of headings.");
+            return Refused(Texts.Say("book.paste.nothing-was-pasted-copy-the"));
         }
 
         if (text.Length > SpreadsheetBlock.MostCharacters)
         {
-            return Refused(
-                $"The block has {text.Length} characters; at most {SpreadsheetBlock.MostCharacters} are read at once. Paste it in parts."
-            );
+            return Refused(Texts.Say("book.paste.the-block-has-characters-at", text.Length, SpreadsheetBlock.MostCharacters));
         }
 
         var rows = SpreadsheetBlock.Of(text).Rows;
+        if (rows.Count == 0)
+        {
+            return Refused(Texts.Say("book.paste.the-block-has-only-empty"));
+        }
+
         if (!PasteHeadings.IsHeading(rows[0].Cells))
         {
             return Refused(
-                $"The first row must name the columns, a value column among them. Found {string.Join(", ", rows[0].Cells.Select(c => $"“{c}”"))}; "
-                    + $"known are {string.Join(", ", PasteHeadings.Offered)}."
+                Texts.Say(
+                    "book.paste.the-first-row-must-name",
+                    string.Join(", ", rows[0].Cells.Select(c => $"“{c}”")),
+                    string.Join(", ", PasteHeadings.Offered)
+                )
             );
         }
 
         return rows.Count - 1 > MostRows
-            ? Refused($"The block has {rows.Count - 1} rows; at most {MostRows} are read at once.")
+            ? Refused(Texts.Say("book.paste.the-block-has-rows-at", rows.Count - 1, MostRows))
             : ReadRows(rows, units, taken ?? []);
     }
 
@@ -56,7 +63,7 @@ public static class BookPaste
                     new PasteFault(
                         rows[0].Line,
                         headings[i],
-                        $"This heading is not known; known are {string.Join(", ", PasteHeadings.Offered)}."
+                        Texts.Say("book.paste.this-heading-is-not-known", string.Join(", ", PasteHeadings.Offered))
                     )
                 );
             }
@@ -66,7 +73,7 @@ public static class BookPaste
                     new PasteFault(
                         rows[0].Line,
                         headings[i],
-                        $"Two columns mean the same: “{headings[columns.IndexOf(column)]}” and this one."
+                        Texts.Say("book.paste.two-columns-mean-the-same", headings[columns.IndexOf(column)])
                     )
                 );
             }
@@ -84,15 +91,18 @@ public static class BookPaste
 
             if (!usedBy.TryAdd(dimension.Id, line))
             {
-                var other = usedBy[dimension.Id] == 0 ? "by a figure of this page" : $"in row {usedBy[dimension.Id]}";
-                faults.Add(new PasteFault(line, null, $"The name “{dimension.Id}” is used already {other}; every figure needs its own."));
+                var other =
+                    usedBy[dimension.Id] == 0
+                        ? Texts.Say("book.paste.by-a-figure-of-this")
+                        : Texts.Say("book.paste.in-row", usedBy[dimension.Id]);
+                faults.Add(new PasteFault(line, null, Texts.Say("book.paste.the-name-is-used-already", dimension.Id, other)));
             }
 
             dimensions.Add(dimension);
         }
 
         return faults.Count > 0 ? new PasteOutcome.Refused(faults)
-            : dimensions.Count == 0 ? Refused("There is no row below the headings.")
+            : dimensions.Count == 0 ? Refused(Texts.Say("book.paste.there-is-no-row-below"))
             : new PasteOutcome.Accepted(dimensions);
     }
 

@@ -1,4 +1,5 @@
 using Plumbmark.Inspection.Car.Json;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Book.Paste;
 
@@ -17,6 +18,6 @@ public sealed record PasteFault(int Row, string? Column, string Sentence)
     /// <summary>The place first, then the sentence.</summary>
     public override string ToString() =>
         Row == 0 ? Sentence
-        : Column is null ? $"Row {Row}: {Sentence}"
-        : $"Row {Row}, {Column}: {Sentence}";
+        : Column is null ? Texts.Say("book.paste-fault.row", Row, Sentence)
+        : Texts.Say("book.paste-fault.row-2", Row, Column, Sentence);
 }

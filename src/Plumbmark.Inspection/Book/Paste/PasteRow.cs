@@ -2,6 +2,7 @@ using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Bench;
 using Plumbmark.Inspection.Bench.Json;
 using Plumbmark.Inspection.Book.Json;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Book.Paste;
 
@@ -15,9 +16,9 @@ internal sealed class PasteRow(
     List<PasteFault> faults
 )
 {
-    private static readonly string[] s_yes = ["both", "yes", "y", "x", "l/r", "l+r", "l & r", "l and r"];
+    private static readonly string[] s_yes = ["both", "yes", "y", "x", "l/r", "l+r", "l & r", Texts.Say("book.paste-row.l-and-r")];
     private static readonly string[] s_no = ["", "one", "no", "n", "-"];
-    private static readonly string[] s_noFigure = ["", "-", "–", "—", "n/a", "none", "equal", "must be equal"];
+    private static readonly string[] s_noFigure = ["", "-", "–", "—", "n/a", "none", "equal", Texts.Say("book.paste-row.must-be-equal")];
 
     /// <summary>The figure in the row; null with the faults recorded.</summary>
     public BookDimension? Read(int number)
@@ -37,7 +38,7 @@ internal sealed class PasteRow(
         };
         if (subject is BookSubject.Between or BookSubject.At && dimension.Value is { } found and not Bench.Amount.OfLength)
         {
-            Fault(PasteColumn.Value, $"Found “{AmountText.Write(found)}”; a length is needed between points.");
+            Fault(PasteColumn.Value, Texts.Say("book.paste-row.found-a-length-is-needed", AmountText.Write(found)));
         }
 
         return faults.Count == before ? dimension : null;
@@ -55,7 +56,7 @@ internal sealed class PasteRow(
 
         if (!BookWordLists.Kinds.TryGetValue(word, out var kind))
         {
-            Fault(PasteColumn.Kind, $"Found “{word}”; one of {string.Join(", ", BookWordLists.Kinds.Keys)} is needed here.");
+            Fault(PasteColumn.Kind, Texts.Say("book.paste-row.found-one-of-is-needed", word, string.Join(", ", BookWordLists.Kinds.Keys)));
             return null;
         }
 
@@ -71,7 +72,9 @@ internal sealed class PasteRow(
         {
             Fault(
                 from is null ? PasteColumn.From : PasteColumn.To,
-                from is not null && from == to ? $"Both points are “{from}”; two points are needed." : "A point is missing here."
+                from is not null && from == to
+                    ? Texts.Say("book.paste-row.both-points-are-two-points", from)
+                    : Texts.Say("book.paste-row.a-point-is-missing-here")
             );
             return null;
         }
@@ -83,7 +86,7 @@ internal sealed class PasteRow(
     {
         if (point is null)
         {
-            Fault(PasteColumn.From, "The point is missing here.");
+            Fault(PasteColumn.From, Texts.Say("book.paste-row.the-point-is-missing-here"));
         }
 
         return point is null ? null : new BookSubject.At(point, ordinate);
@@ -95,12 +98,12 @@ internal sealed class PasteRow(
         var isKnown = PartWordLists.Kinds.TryGetValue((part ?? "").Trim().ToLowerInvariant().Replace(' ', '-'), out var kind);
         if (!isKnown)
         {
-            Fault(PasteColumn.Part, $"Found “{part}”; one of {string.Join(", ", PartWordLists.Kinds.Keys)} is needed here.");
+            Fault(PasteColumn.Part, Texts.Say("book.paste-row.found-one-of-is-needed", part, string.Join(", ", PartWordLists.Kinds.Keys)));
         }
 
         if (dimension is null)
         {
-            Fault(PasteColumn.Dimension, "Which dimension of the part is missing here.");
+            Fault(PasteColumn.Dimension, Texts.Say("book.paste-row.which-dimension-of-the-part"));
         }
 
         return isKnown && dimension is not null ? new BookSubject.OfPart(kind, Text(PasteColumn.Variant), dimension) : null;
@@ -110,7 +113,7 @@ internal sealed class PasteRow(
     {
         if (name is null)
         {
-            Fault(PasteColumn.From, "Nothing says what the figure is of: name two points, a part or the figure.");
+            Fault(PasteColumn.From, Texts.Say("book.paste-row.nothing-says-what-the-figure"));
         }
 
         return name is null ? null : new BookSubject.Named(name);
@@ -130,7 +133,7 @@ internal sealed class PasteRow(
         var amount = AmountText.Read(text, unit, out var refusal);
         if (amount is null)
         {
-            Fault(column, refusal ?? $"Found “{text}”; a length, an angle or a rate is needed here.");
+            Fault(column, refusal ?? Texts.Say("book.paste-row.found-a-length-an-angle", text));
         }
 
         return amount;
@@ -162,7 +165,7 @@ internal sealed class PasteRow(
         var text = (Text(PasteColumn.Sides) ?? "").ToLowerInvariant();
         if (!s_yes.Contains(text) && !s_no.Contains(text))
         {
-            Fault(PasteColumn.Sides, $"Found “{text}”; both or nothing is needed here.");
+            Fault(PasteColumn.Sides, Texts.Say("book.paste-row.found-both-or-nothing-is", text));
         }
 
         return s_yes.Contains(text);
@@ -189,7 +192,7 @@ internal sealed class PasteRow(
         var serial = SerialNumber.Read(text);
         if (serial is null)
         {
-            Fault(column, $"Found “{text}”; {SerialNumber.Allowed}.");
+            Fault(column, Texts.Say("book.paste-row.found", text, SerialNumber.Allowed));
         }
 
         return serial;

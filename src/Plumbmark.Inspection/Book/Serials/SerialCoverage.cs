@@ -1,3 +1,5 @@
+using Plumbmark.Inspection.Language;
+
 namespace Plumbmark.Inspection.Book;
 
 /// <summary>Whether ranges that should follow each other do: what lies in two of them, and what lies in none.</summary>
@@ -63,12 +65,12 @@ public sealed record SerialCoverage(
     {
         if (ordered.TrueForAll(r => r.From is not null))
         {
-            yield return $"Nothing is said of numbers before {ordered[0].From}.";
+            yield return Texts.Say("book.serial-coverage.nothing-is-said-of-numbers", ordered[0].From);
         }
 
         if (ordered.TrueForAll(r => r.To is not null))
         {
-            yield return $"Nothing is said of numbers after {ordered.MaxBy(r => r.To!.Number)!.To}.";
+            yield return Texts.Say("book.serial-coverage.nothing-is-said-of-numbers-after", ordered.MaxBy(r => r.To!.Number)!.To);
         }
     }
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Book;
 
@@ -67,8 +68,7 @@ public sealed record SerialNumber
     }
 
     /// <summary>What to write instead of a text that is no serial number.</summary>
-    public const string Allowed =
-        "a serial number is needed here: letters if any, then digits, then letters if any, such as \"QD 00417\" or \"QD 1200 L\"";
+    public static string Allowed => Texts.Say("book.serial-number.a-serial-number-is-needed");
 
     /// <summary>How this number stands to another.</summary>
     public SerialOrder To(SerialNumber other) =>

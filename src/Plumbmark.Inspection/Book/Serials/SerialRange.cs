@@ -1,3 +1,5 @@
+using Plumbmark.Inspection.Language;
+
 namespace Plumbmark.Inspection.Book;
 
 /// <summary>The serial numbers from one to another, both included; an end that is null is open.</summary>
@@ -67,10 +69,10 @@ public sealed record SerialRange(SerialNumber? From, SerialNumber? To)
     public override string ToString() =>
         (From, To) switch
         {
-            (null, null) => "every car",
-            ({ } from, null) => $"from {from}",
-            (null, { } to) => $"up to {to}",
-            ({ } from, { } to) => from == to ? $"{from} only" : $"{from} to {to}",
+            (null, null) => Texts.Say("book.serial-range.every-car"),
+            ({ } from, null) => Texts.Say("book.serial-range.from", from),
+            (null, { } to) => Texts.Say("book.serial-range.up-to", to),
+            ({ } from, { } to) => from == to ? Texts.Say("book.serial-range.only", from) : Texts.Say("book.serial-range.to", from, to),
         };
 
     private static SerialNumber? Later(SerialNumber? a, SerialNumber? b) =>

@@ -1,3 +1,5 @@
+using Plumbmark.Inspection.Language;
+
 namespace Plumbmark.Inspection.Car.Json;
 
 /// <summary>One thing wrong with a file: where it stands, what was found there and what is allowed instead.</summary>
@@ -16,7 +18,7 @@ public sealed record Fault(string Path, int Line, int Column, string Sentence)
     /// <summary>The whole fault on one line: place first, then the sentence.</summary>
     public override string ToString()
     {
-        var place = Line > 0 ? $"line {Line}, column {Column}" : "";
+        var place = Line > 0 ? Texts.Say("car.fault.line-column", Line, Column) : "";
         var where = (Path.Length, place.Length) switch
         {
             (0, 0) => "",

@@ -1,4 +1,5 @@
 using System.Collections;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Car.Json;
 
@@ -36,7 +37,7 @@ public sealed class Faults : IReadOnlyCollection<Fault>
         var ordered = _kept.OrderBy(f => f.Line).ThenBy(f => f.Column).ToList();
         if (_beyond > 0)
         {
-            ordered.Add(new Fault("", 0, 0, $"There are {_beyond} more faults; mend these first."));
+            ordered.Add(new Fault("", 0, 0, Texts.Say("car.faults.there-are-more-faults-mend", _beyond)));
         }
 
         return ordered;

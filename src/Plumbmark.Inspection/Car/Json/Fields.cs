@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json;
 using Plumbmark.Engine.Lengths;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Car.Json;
 
@@ -32,7 +33,7 @@ public sealed class Fields
         {
             if (!_byName.TryAdd(name, value))
             {
-                faults.Add(value, $"The field \"{name}\" is given twice; give it once.");
+                faults.Add(value, Texts.Say("car.fields.the-field-is-given-twice", name));
             }
         }
     }
@@ -64,7 +65,7 @@ public sealed class Fields
         var part = Optional(name);
         if (part is null && Part.Kind == JsonValueKind.Object)
         {
-            Faults.Add(Part, $"The field \"{name}\" is missing; it is needed here.");
+            Faults.Add(Part, Texts.Say("car.fields.the-field-is-missing-it", name));
         }
 
         return part;
@@ -100,7 +101,7 @@ public sealed class Fields
             return number;
         }
 
-        Faults.Add(part, $"Found {part.Describe()}; {AllowedNumber(least, most)} is needed here.");
+        Faults.Add(part, Texts.Say("car.fields.found-is-needed-here", part.Describe(), AllowedNumber(least, most)));
         return null;
     }
 
@@ -122,8 +123,8 @@ public sealed class Fields
             return whole;
         }
 
-        var allowed = least == most ? $"{least}" : $"a whole number from {least} to {most}";
-        Faults.Add(part, $"Found {part.Describe()}; {allowed} is needed here.");
+        var allowed = least == most ? $"{least}" : Texts.Say("car.fields.a-whole-number-from-to", least, most);
+        Faults.Add(part, Texts.Say("car.fields.found-is-needed-here", part.Describe(), allowed));
         return null;
     }
 
@@ -133,7 +134,7 @@ public sealed class Fields
         var part = Optional(name);
         if (part is not null && part.Kind is not (JsonValueKind.True or JsonValueKind.False))
         {
-            Faults.Add(part, $"Found {part.Describe()}; true or false is needed here.");
+            Faults.Add(part, Texts.Say("car.fields.found-true-or-false-is", part.Describe()));
         }
 
         return part?.Kind == JsonValueKind.True;
@@ -161,7 +162,7 @@ public sealed class Fields
 
         if (part.Kind != JsonValueKind.Array)
         {
-            Faults.Add(part, $"Found {part.Describe()}; a list [ ] is needed here.");
+            Faults.Add(part, Texts.Say("car.fields.found-a-list-is-needed", part.Describe()));
         }
 
         return part.Items;
@@ -181,7 +182,7 @@ public sealed class Fields
     {
         foreach (var (name, part) in Part.Members.Where(m => !_asked.Contains(m.Name)))
         {
-            Faults.Add(part, $"The field \"{name}\" is not known here; known are {string.Join(", ", _asked.Distinct())}.");
+            Faults.Add(part, Texts.Say("car.fields.the-field-is-not-known", name, string.Join(", ", _asked.Distinct())));
         }
     }
 
@@ -200,7 +201,10 @@ public sealed class Fields
             return part.Text;
         }
 
-        Faults.Add(part, $"Found {part.Describe()}; a text{(mayBeBlank ? "" : " that is not blank")} is needed here.");
+        Faults.Add(
+            part,
+            Texts.Say("car.fields.found-a-text-is-needed", part.Describe(), mayBeBlank ? "" : Texts.Say("car.fields.that-is-not-blank"))
+        );
         return null;
     }
 
@@ -217,15 +221,15 @@ public sealed class Fields
             return value;
         }
 
-        Faults.Add(part, $"Found {part.Describe()}; one of {string.Join(", ", words.Keys)} is needed here.");
+        Faults.Add(part, Texts.Say("car.fields.found-one-of-is-needed", part.Describe(), string.Join(", ", words.Keys)));
         return null;
     }
 
     private static string AllowedNumber(double least, double most) =>
         (least, most) switch
         {
-            (double.MinValue, double.MaxValue) => "a number",
-            (_, double.MaxValue) => $"a number of {least} or more",
-            _ => $"a number from {least} to {most}",
+            (double.MinValue, double.MaxValue) => Texts.Say("car.fields.a-number"),
+            (_, double.MaxValue) => Texts.Say("car.fields.a-number-of-or-more", least),
+            _ => Texts.Say("car.fields.a-number-from-to", least, most),
         };
 }

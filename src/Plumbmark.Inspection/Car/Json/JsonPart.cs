@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Car.Json;
 
@@ -50,12 +51,12 @@ public sealed class JsonPart
     public string Describe() =>
         Kind switch
         {
-            JsonValueKind.String => $"the text \"{Shortened(Text)}\"",
-            JsonValueKind.Number => $"the number {Shortened(Text)}",
+            JsonValueKind.String => Texts.Say("car.json-part.the-text", Shortened(Text)),
+            JsonValueKind.Number => Texts.Say("car.json-part.the-number", Shortened(Text)),
             JsonValueKind.True => "true",
             JsonValueKind.False => "false",
             JsonValueKind.Null => "null",
-            JsonValueKind.Array => "a list",
+            JsonValueKind.Array => Texts.Say("car.json-part.a-list"),
             JsonValueKind.Object => "a group { }",
             _ => "nothing",
         };

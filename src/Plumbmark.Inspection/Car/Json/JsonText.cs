@@ -1,5 +1,6 @@
 using System.Text;
 using System.Text.Json;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Car.Json;
 
@@ -18,7 +19,7 @@ public static class JsonText
         {
             var megabytes = utf8.Length / 1048576.0;
             faults.Add(
-                new Fault("", 0, 0, $"The file has {megabytes:0.0} MB; a car file may have at most {LargestFileBytes / 1048576} MB.")
+                new Fault("", 0, 0, Texts.Say("car.json.the-file-has-mb-a", Texts.Number(megabytes, "0.0"), LargestFileBytes / 1048576))
             );
             return null;
         }
@@ -100,8 +101,8 @@ public static class JsonText
         }
 
         // The framework's sentence ends with its own place, counted from 0; ours stands in front, counted from 1.
-        var message = e.Message.Split(" LineNumber:")[0].Split(" Path:")[0];
-        return $"This is not JSON: {message} If the file was cut short, fetch it again.";
+        var message = e.Message.Split(" LineNumber:")[0].Split(Texts.Say("car.json.path"))[0];
+        return Texts.Say("car.json.this-is-not-json-if", message);
     }
 
     /// <summary>Turns a byte position into a line and a column of characters.</summary>

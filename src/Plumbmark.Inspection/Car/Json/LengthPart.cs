@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json;
 using Plumbmark.Engine.Lengths;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Car.Json;
 
@@ -20,14 +21,14 @@ public static class LengthPart
 
         var allowed = bound switch
         {
-            LengthBound.Positive when length <= Length.Zero => "a length greater than zero",
-            LengthBound.NotNegative when length < Length.Zero => "a length of zero or more",
-            _ when length.Abs() > s_longest => "a length of at most 100,000 km",
+            LengthBound.Positive when length <= Length.Zero => Texts.Say("car.length-part.a-length-greater-than-zero"),
+            LengthBound.NotNegative when length < Length.Zero => Texts.Say("car.length-part.a-length-of-zero-or"),
+            _ when length.Abs() > s_longest => Texts.Say("car.length-part.a-length-of-at-most"),
             _ => null,
         };
         if (allowed is not null)
         {
-            faults.Add(part, $"Found {part.Describe()}; {allowed} is needed here.");
+            faults.Add(part, Texts.Say("car.length-part.found-is-needed-here", part.Describe(), allowed));
         }
 
         return allowed is null ? length : null;
@@ -42,7 +43,7 @@ public static class LengthPart
             return;
         }
 
-        if (value.Unit == units && IsJsonNumber(value.AsTyped))
+        if (value.Unit == units && IsJsonNumber(value))
         {
             json.WriteRawValue(value.AsTyped);
             return;
@@ -77,10 +78,7 @@ public static class LengthPart
                         }
                     );
             default:
-                faults.Add(
-                    part,
-                    $"Found {part.Describe()}; a length is needed here: a number, or a text such as \"47 5/8\" or \"1210 mm\"."
-                );
+                faults.Add(part, Texts.Say("car.length-part.found-a-length-is-needed", part.Describe()));
                 return null;
         }
     }
@@ -93,9 +91,16 @@ public static class LengthPart
             : value.ToString();
     }
 
-    private static bool IsJsonNumber(string text)
+    /// <summary>Whether it may stand as a number: JSON allows it, and it reads back as it was typed. "-0" and a number of 40 digits would not.</summary>
+    private static bool IsJsonNumber(Length value)
     {
-        if (text.Length == 0 || !(char.IsAsciiDigit(text[^1]) && (char.IsAsciiDigit(text[0]) || text[0] == '-')))
+        var text = value.AsTyped;
+        if (
+            text.Length == 0
+            || !(char.IsAsciiDigit(text[^1]) && (char.IsAsciiDigit(text[0]) || text[0] == '-'))
+            || !decimal.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number)
+            || Length.FromNumber(number, value.Unit) is var again && (again != value || again.AsTyped != text)
+        )
         {
             return false;
         }

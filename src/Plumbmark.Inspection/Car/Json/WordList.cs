@@ -27,7 +27,7 @@ public sealed class WordList<T> : IReadOnlyDictionary<string, T>
 
         var sorted = (int[])_numbers.Clone();
         Array.Sort(sorted);
-        if (Enum.GetValuesAsUnderlyingType(typeof(T)) is not int[] cases || !cases.AsSpan().SequenceEqual(sorted))
+        if (Enum.GetValuesAsUnderlyingType<T>() is not int[] cases || !cases.AsSpan().SequenceEqual(sorted))
         {
             throw new ArgumentException($"Each case of {typeof(T).Name} needs exactly one word.", nameof(words));
         }

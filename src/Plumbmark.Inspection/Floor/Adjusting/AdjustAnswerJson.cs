@@ -2,6 +2,7 @@ using System.Buffers;
 using System.Text.Json;
 using Plumbmark.Engine.Adjustment;
 using Plumbmark.Inspection.Car.Json;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Floor.Adjusting;
 
@@ -50,11 +51,9 @@ public static class AdjustAnswerJson
         [
             .. remarks,
             .. answer.MarksArePoints && hasLengthsOnTheFloor
-                ? ["The file says nothing of plumb drops, so each mark counts as its point; dropSigma would add the error of hanging it."]
+                ? [Texts.Say("floor.adjust-answer-json.the-file-says-nothing-of")]
                 : Array.Empty<string>(),
-            .. fit.Datum.MirrorIsAssumed
-                ? ["The readings fit the mirror image just as well; a sketch would tell which of the two it is."]
-                : Array.Empty<string>(),
+            .. fit.Datum.MirrorIsAssumed ? [Texts.Say("floor.adjust-answer-json.the-readings-fit-the-mirror")] : Array.Empty<string>(),
             .. fit.ChiSquareProbability < UnexplainedBelow && answer.Suspects.Count == 0
                 ? [NetworkWords.Unexplained(fit.Sigma0 ?? 1)]
                 : Array.Empty<string>(),

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Floor.Adjusting;
 
@@ -25,7 +26,10 @@ public static class AdjustText
             return text.ToString();
         }
 
-        Line(text, $"{"point", -16}{"x mm", 16}{"y mm", 16}{"z mm", 14}{"ux", 9}{"uy", 9}{"uz", 9}");
+        Line(
+            text,
+            $"{"point", -16}{Texts.Say("floor.adjust.x-mm"), 16}{Texts.Say("floor.adjust.y-mm"), 16}{Texts.Say("floor.adjust.z-mm"), 14}{"ux", 9}{"uy", 9}{"uz", 9}"
+        );
         foreach (var p in fit.Points)
         {
             Line(
@@ -35,10 +39,13 @@ public static class AdjustText
         }
 
         var factor = fit.VarianceFactor is { } v
-            ? $"; variance factor {v:F3}, chance of so large a misfit {fit.ChiSquareProbability:F3}"
+            ? Texts.Say("floor.adjust.variance-factor-chance-of-so", Texts.Number(v, "F3"), Texts.Number(fit.ChiSquareProbability, "F3"))
             : "";
-        Line(text, $"\nredundancy {fit.Redundancy}{factor}\n");
-        Line(text, $"{"reading", -16}{"observed mm", 16}{"residual", 12}{"sigma", 9}{"w", 8}{"r", 8}{"detectable", 12}");
+        Line(text, $"{Texts.Say("floor.adjust.redundancy", fit.Redundancy, factor)}");
+        Line(
+            text,
+            $"{"reading", -16}{Texts.Say("floor.adjust.observed-mm"), 16}{"residual", 12}{"sigma", 9}{"w", 8}{"r", 8}{"detectable", 12}"
+        );
         foreach (var r in fit.Readings)
         {
             var w = r.Standardised is { } s ? $"{s:F2}" : "-";

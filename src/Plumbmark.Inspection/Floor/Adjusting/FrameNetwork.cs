@@ -4,6 +4,7 @@ using Plumbmark.Engine.Uncertainty;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor.Levelling;
 using Plumbmark.Inspection.Floor.Measured;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Floor.Adjusting;
 
@@ -67,7 +68,7 @@ public sealed class FrameNetwork
             if (_spreads.GetValueOrDefault((reading.Tool, IsBetweenMarks(reading))) is { Repeats: not null } spread)
             {
                 learnt[reading.Id] = (
-                    $"{reading.Tool} {(IsBetweenMarks(reading) ? "between marks" : "height")}",
+                    $"{reading.Tool} {(IsBetweenMarks(reading) ? Texts.Say("floor.frame-network.between-marks") : "height")}",
                     spread.Used.DegreesOfFreedom
                 );
             }

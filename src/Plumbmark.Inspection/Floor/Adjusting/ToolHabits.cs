@@ -2,6 +2,7 @@ using Plumbmark.Engine.Adjustment;
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Engine.Uncertainty;
 using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Floor.Adjusting;
 
@@ -13,7 +14,7 @@ namespace Plumbmark.Inspection.Floor.Adjusting;
 internal static class ToolHabits
 {
     /// <summary>The name under which readings without a tool share one tape's zero and scale.</summary>
-    public const string UnnamedTape = "(tape not named)";
+    public static string UnnamedTape => Texts.Say("floor.tool-habits.tape-not-named");
 
     /// <summary>The smallest division read: told, else 1 mm or 1/16 in.</summary>
     public static double DivisionMetres(CarFile car, Tool? tool) =>

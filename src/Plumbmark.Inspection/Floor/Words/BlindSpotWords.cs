@@ -1,4 +1,5 @@
 using Plumbmark.Inspection.Floor.Forms;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Floor;
 
@@ -7,24 +8,22 @@ internal static class BlindSpotWords
 {
     private const int MostPoints = 6; // named one by one; more are counted
 
-    public const string SagAlike =
-        "Both rails could sag alike beyond the limit without showing, because left is compared with right; the book's heights would show it.";
+    public static string SagAlike => Texts.Say("floor.blind-spot.both-rails-could-sag-alike");
 
     public static string Form(DamageForm form) =>
         form switch
         {
-            DamageForm.Sidesway => "Sidesway beyond the limit would not show yet; lengths and diagonals of the short bays would show it.",
-            DamageForm.Diamond => "A diamond beyond the limit would not show yet; both diagonals of each bay would show it.",
-            DamageForm.Mash => "One side pushed short beyond the limit would not show yet; lengths along both sides would show it.",
-            DamageForm.Twist =>
-                "Twist beyond the limit would not show yet, however equal the diagonals are; heights on both sides at both ends would show it.",
-            _ => "Sag of one rail beyond the limit would not show yet; heights along both rails would show it.",
+            DamageForm.Sidesway => Texts.Say("floor.blind-spot.sidesway-beyond-the-limit-would"),
+            DamageForm.Diamond => Texts.Say("floor.blind-spot.a-diamond-beyond-the-limit"),
+            DamageForm.Mash => Texts.Say("floor.blind-spot.one-side-pushed-short-beyond"),
+            DamageForm.Twist => Texts.Say("floor.blind-spot.twist-beyond-the-limit-would"),
+            _ => Texts.Say("floor.blind-spot.sag-of-one-rail-beyond"),
         };
 
     public static string Point(string point, string direction) =>
         direction == "height"
-            ? $"{point} could be bent up or down beyond the limit without showing; its height and its partner's would show it."
-            : $"{point} could be bent sideways or along beyond the limit without showing; more lengths to it, or another drop, would show it.";
+            ? Texts.Say("floor.blind-spot.could-be-bent-up-or", point)
+            : Texts.Say("floor.blind-spot.could-be-bent-sideways-or", point);
 
     /// <summary>All blind spots in a few sentences: forms in plan, forms in height, points.</summary>
     public static IEnumerable<string> Together(IReadOnlyList<BlindSpot> blind, LengthWords words)
@@ -38,28 +37,38 @@ internal static class BlindSpotWords
         var inPlan = Sized(forms.Where(f => f.Form is "sidesway" or "diamond" or "mash"), words);
         if (inPlan.Count > 0)
         {
-            yield return $"{Capital(Words.And(inPlan))} could still hide, which is beyond the limit: lengths along both sides and both diagonals of each bay would show {It(inPlan)}.";
+            yield return Texts.Say("floor.blind-spot.could-still-hide-which-is", Capital(Words.And(inPlan)), It(inPlan));
         }
 
         var inHeight = Sized(forms.Where(f => f.Form is "twist" or "sag"), words);
         if (inHeight.Count > 0)
         {
-            yield return $"{Capital(Words.And(inHeight))} could still hide, which is beyond the limit, however equal the diagonals are: heights on both sides would show {It(inHeight)}.";
+            yield return Texts.Say(
+                "floor.blind-spot.could-still-hide-which-is-beyond-the-limit-however",
+                Capital(Words.And(inHeight)),
+                It(inHeight)
+            );
         }
 
         foreach (var group in blind.Where(b => b.Point is not null).GroupBy(b => b.Direction))
         {
             var points = group.Select(b => b.Point!).ToList();
-            var named = points.Count <= MostPoints ? Words.And(points) : Words.Count(points.Count, "point");
+            var named = points.Count <= MostPoints ? Words.And(points) : Texts.Count("floor.blind-spot.points", points.Count);
             yield return group.Key == "height"
-                ? $"{named} could be bent up or down beyond the limit without showing."
-                : $"{named} could be bent sideways or along beyond the limit without showing.";
+                ? Texts.Say("floor.blind-spot.could-be-bent-up-or-down-beyond-the-limit", named)
+                : Texts.Say("floor.blind-spot.could-be-bent-sideways-or-along-beyond-the-limit", named);
         }
     }
 
     /// <summary>Each form with how much of it could hide.</summary>
     private static List<string> Sized(IEnumerable<BlindSpot> forms, LengthWords words) =>
-        [.. forms.Select(f => f.SmallestSeenMetres is { } seen ? $"{f.Form} up to {words.Within(seen)}" : $"{f.Form} of any size")];
+        [
+            .. forms.Select(f =>
+                f.SmallestSeenMetres is { } seen
+                    ? Texts.Say("floor.blind-spot.up-to", f.Form, words.Within(seen))
+                    : Texts.Say("floor.blind-spot.of-any-size", f.Form)
+            ),
+        ];
 
     private static string It(List<string> forms) => forms.Count == 1 ? "it" : "them";
 

@@ -1,4 +1,5 @@
 using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Floor;
 
@@ -10,18 +11,22 @@ internal static class CheckWords
         var where = check.Id.IndexOf(':', StringComparison.Ordinal) is >= 0 and var at ? check.Id[(at + 1)..] : "";
         return check.Kind switch
         {
-            "sideShift" => $"The middle of pair {where}, against the centre line,",
-            "stagger" => $"Pair {where}, left against right fore and aft,",
-            "heightDifference" => $"The height of pair {where}, left against right,",
-            "width" => $"The width across pair {where}",
-            "twist" => where.Length == 0 ? "Twist between the end mounts" : "Twist over the whole frame",
-            "sag" => where is "L" or "R" ? $"Sag of the {(where == "L" ? "left" : "right")} rail" : "Sag over the whole frame",
-            "deviation" => $"{where}, {Direction(check.Id)} against the book,",
+            "sideShift" => Texts.Say("floor.check.the-middle-of-pair-against", where),
+            "stagger" => Texts.Say("floor.check.pair-left-against-right-fore", where),
+            "heightDifference" => Texts.Say("floor.check.the-height-of-pair-left", where),
+            "width" => Texts.Say("floor.check.the-width-across-pair", where),
+            "twist" => where.Length == 0
+                ? Texts.Say("floor.check.twist-between-the-end-mounts")
+                : Texts.Say("floor.check.twist-over-the-whole-frame"),
+            "sag" => where is "L" or "R"
+                ? Texts.Say("floor.check.sag-of-the-rail", where == "L" ? "left" : "right")
+                : Texts.Say("floor.check.sag-over-the-whole-frame"),
+            "deviation" => Texts.Say("floor.check.against-the-book", where, Direction(check.Id)),
             "sidesway" => "Sidesway",
-            "diamond" => "Diamond, one rail ahead of the other,",
-            "mash" => "The length of one side",
-            "point" => $"{where}, all directions together,",
-            "pair" => $"One point at least of pair {where}, all directions together,",
+            "diamond" => Texts.Say("floor.check.diamond-one-rail-ahead-of"),
+            "mash" => Texts.Say("floor.check.the-length-of-one-side"),
+            "point" => Texts.Say("floor.check.all-directions-together", where),
+            "pair" => Texts.Say("floor.check.one-point-at-least-of", where),
             _ => check.Id,
         };
     }
@@ -30,16 +35,16 @@ internal static class CheckWords
     public static string Limit(Check check, LengthWords words) =>
         check.LimitSource switch
         {
-            LimitSource.Factory => $"{words.Limit(check.LimitMetres!.Value)} (the maker's)",
-            LimitSource.Practice => $"{words.Limit(check.LimitMetres!.Value)} (the trade's)",
-            _ => $"{words.Limit(check.LimitMetres!.Value)} (your own)",
+            LimitSource.Factory => Texts.Say("floor.check.the-makers", words.Limit(check.LimitMetres!.Value)),
+            LimitSource.Practice => Texts.Say("floor.check.the-trades", words.Limit(check.LimitMetres!.Value)),
+            _ => Texts.Say("floor.check.your-own", words.Limit(check.LimitMetres!.Value)),
         };
 
     private static string Direction(string id) =>
         id[id.IndexOf('-', StringComparison.Ordinal) + 1] switch
         {
-            'x' => "fore and aft",
+            'x' => Texts.Say("floor.check.fore-and-aft"),
             'y' => "sideways",
-            _ => "up and down",
+            _ => Texts.Say("floor.check.up-and-down"),
         };
 }

@@ -1,3 +1,5 @@
+using Plumbmark.Inspection.Language;
+
 namespace Plumbmark.Inspection.Floor;
 
 /// <summary>One length held against its mirror image, in words.</summary>
@@ -13,17 +15,33 @@ internal static class ComparisonWords
         LengthWords words
     )
     {
-        var sure = $"sure to {words.SureTo(uMetres)}";
+        var sure = Texts.Say("floor.comparison.sure-to", words.SureTo(uMetres));
         var isWithinNoise = Math.Abs(differenceMetres) <= 2 * uMetres;
         if (isWithinNoise)
         {
             return isDiagonal
-                ? $"The diagonals {from} to {to} agree within {words.Within(differenceMetres)}, {sure}."
-                : $"{from} to {to} agrees side to side within {words.Within(differenceMetres)}, {sure}.";
+                ? Texts.Say("floor.comparison.the-diagonals-to-agree-within", from, to, words.Within(differenceMetres), sure)
+                : Texts.Say("floor.comparison.to-agrees-side-to-side", from, to, words.Within(differenceMetres), sure);
         }
 
         return isDiagonal
-            ? $"Of the diagonals {from} to {to}, {(differenceMetres > 0 ? $"{first.From} to {first.To} is longer" : $"{first.From} to {first.To} is shorter")} by {words.Size(differenceMetres)}, {sure}."
-            : $"{from} to {to} is {words.Size(differenceMetres)} longer on the {(differenceMetres > 0 ? "left" : "right")}, {sure}.";
+            ? Texts.Say(
+                "floor.comparison.of-the-diagonals-to-by",
+                from,
+                to,
+                differenceMetres > 0
+                    ? Texts.Say("floor.comparison.to-is-longer", first.From, first.To)
+                    : Texts.Say("floor.comparison.to-is-shorter", first.From, first.To),
+                words.Size(differenceMetres),
+                sure
+            )
+            : Texts.Say(
+                "floor.comparison.to-is-longer-on-the",
+                from,
+                to,
+                words.Size(differenceMetres),
+                differenceMetres > 0 ? "left" : "right",
+                sure
+            );
     }
 }

@@ -1,5 +1,6 @@
 using Plumbmark.Engine.Adjustment;
 using Plumbmark.Inspection.Floor.Contradictions;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Floor;
 
@@ -15,7 +16,7 @@ internal static class ContradictionWords
         LengthWords words
     )
     {
-        yield return "The lengths contradict each other so far that no figure fits them.";
+        yield return Texts.Say("floor.contradiction.the-lengths-contradict-each-other");
         foreach (var contradiction in contradictions.Take(MostNamed))
         {
             yield return Of(contradiction, words);
@@ -23,9 +24,9 @@ internal static class ContradictionWords
 
         yield return culprits.Count switch
         {
-            0 => "More than one of them must be wrong: measure these again first.",
-            1 => $"Only {Name(culprits[0])} (reading {culprits[0].Id}) takes part in all of it: measure it again.",
-            _ => $"One of them is wrong, and nothing says which: measure {Words.And([.. culprits.Select(Name)])} again.",
+            0 => Texts.Say("floor.contradiction.more-than-one-of-them"),
+            1 => Texts.Say("floor.contradiction.only-reading-takes-part-in", Name(culprits[0]), culprits[0].Id),
+            _ => Texts.Say("floor.contradiction.one-of-them-is-wrong", Words.And([.. culprits.Select(Name)])),
         };
     }
 
@@ -34,14 +35,27 @@ internal static class ContradictionWords
         var (length, around) = (contradiction.Long, contradiction.Around);
         var sum = words.Of(around.Sum(a => a.ValueMetres));
         return around.Count == 1
-            ? $"{Name(length)} reads {words.Of(length.ValueMetres)} (reading {length.Id}), and {sum} another time (reading {around[0].Id})."
-            : $"{Name(length)} reads {words.Of(length.ValueMetres)}, yet {Words.And([.. around.Select(Name)])} together are only {sum}; no straight length is longer than the way round.";
+            ? Texts.Say(
+                "floor.contradiction.reads-reading-and-another-time",
+                Name(length),
+                words.Of(length.ValueMetres),
+                length.Id,
+                sum,
+                around[0].Id
+            )
+            : Texts.Say(
+                "floor.contradiction.reads-yet-together-are-only",
+                Name(length),
+                words.Of(length.ValueMetres),
+                Words.And([.. around.Select(Name)]),
+                sum
+            );
     }
 
     /// <summary>A length by its ends.</summary>
-    public static string Name(Observation.PlanDistance length) => $"{length.From} to {length.To}";
+    public static string Name(Observation.PlanDistance length) => Texts.Say("floor.contradiction.to", length.From, length.To);
 
     /// <summary>What to do about a length that may be the wrong one.</summary>
     public static string Again(Observation.PlanDistance length) =>
-        $"Measure {Name(length)} again: as it stands it fits no figure with the others.";
+        Texts.Say("floor.contradiction.measure-again-as-it-stands", Name(length));
 }

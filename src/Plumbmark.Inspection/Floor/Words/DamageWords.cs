@@ -1,4 +1,5 @@
 using Plumbmark.Inspection.Floor.Forms;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Floor;
 
@@ -10,20 +11,21 @@ internal static class DamageWords
         var size = $"{words.Size(part.AmountMetres)} ({words.SureTo(part.UMetres)})";
         return part.Form switch
         {
-            DamageForm.Sidesway =>
-                $"Sidesway: from station {part.From} outward the middles stand {size} to the {Side(part.AmountMetres)} of the centre line.",
-            DamageForm.Diamond =>
-                $"Diamond: the {Side(part.AmountMetres)} rail stands {size} ahead of the other all along; every cross-line is out of square the same way.",
-            DamageForm.Mash => $"Mash: one side is {size} short from station {part.From} outward.",
-            DamageForm.Twist => $"Twist: the front end stands {size} higher on the {Side(part.AmountMetres)} than the rear end does.",
-            DamageForm.Sag when part.AmountMetres < 0 => $"Humped: station {part.From} stands {size} above the line through the ends.",
-            DamageForm.Sag => $"Sag: station {part.From} hangs {size} below the line through the ends.",
-            DamageForm.Point when part.IsPair =>
-                $"One point of pair {part.From} is {size} from where it should be{Either(part, words)}, or both share it. Left against right cannot say which moved; the book's figure for either of them, or the same lengths on a sound frame of the make, can.",
-            DamageForm.Point =>
-                $"{part.From} alone is {size} from where it should be{Ways(part.MovedMetres, part.IsLeft, words)}; everything else fits. Bent there, or plumbed wrong: drop that point once more before believing it.",
-            DamageForm.TapeScale => "Every length is off from the book by the same share: the tape, or the unit, before the frame.",
-            _ => "High points lean over in step with their height: plumb line and level do not agree, before the frame.",
+            DamageForm.Sidesway => Texts.Say("floor.damage.sidesway-from-station-outward-the", part.From, size, Side(part.AmountMetres)),
+            DamageForm.Diamond => Texts.Say("floor.damage.diamond-the-rail-stands-ahead", Side(part.AmountMetres), size),
+            DamageForm.Mash => Texts.Say("floor.damage.mash-one-side-is-short", size, part.From),
+            DamageForm.Twist => Texts.Say("floor.damage.twist-the-front-end-stands", size, Side(part.AmountMetres)),
+            DamageForm.Sag when part.AmountMetres < 0 => Texts.Say("floor.damage.humped-station-stands-above-the", part.From, size),
+            DamageForm.Sag => Texts.Say("floor.damage.sag-station-hangs-below-the", part.From, size),
+            DamageForm.Point when part.IsPair => Texts.Say("floor.damage.one-point-of-pair-is", part.From, size, Either(part, words)),
+            DamageForm.Point => Texts.Say(
+                "floor.damage.alone-is-from-where-it",
+                part.From,
+                size,
+                Ways(part.MovedMetres, part.IsLeft, words)
+            ),
+            DamageForm.TapeScale => Texts.Say("floor.damage.every-length-is-off-from"),
+            _ => Texts.Say("floor.damage.high-points-lean-over-in"),
         };
     }
 
@@ -39,7 +41,7 @@ internal static class DamageWords
         var (x, y, z) = (part.MovedMetres[0], part.MovedMetres[1], part.MovedMetres[2]);
         var (own, other) = (new[] { x, y, z }, new[] { -x, y, -z });
         var (ofLeft, ofRight) = part.IsLeft ? (own, other) : (other, own);
-        return $": {left}{Ways(ofLeft, true, words, " ")}, or {right}{Ways(ofRight, false, words, " ")}";
+        return Texts.Say("floor.damage.or", left, Ways(ofLeft, true, words, " "), right, Ways(ofRight, false, words, " "));
     }
 
     /// <summary>The directions that count, in words: inward 5/16 in and down 3/16 in.</summary>

@@ -2,6 +2,7 @@ using Plumbmark.Engine.Adjustment;
 using Plumbmark.Engine.Adjustment.Blunders;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor.Doubts;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Floor;
 
@@ -43,79 +44,83 @@ internal static class DoubtWords
 
     private static string Tied(FrameDoubts doubts) =>
         doubts.Explanations.Count > 1
-            ? $"Something is wrong, but not enough was measured to say which: it may as well be one of {doubts.Explanations.Count - 1} others."
-            : "Something is wrong, but not enough was measured to say what.";
+            ? Texts.Say("floor.doubt.something-is-wrong-but-not", doubts.Explanations.Count - 1)
+            : Texts.Say("floor.doubt.something-is-wrong-but-not-enough-was-measured-to");
 
     private static string Point(Doubted doubted, LengthWords words) =>
-        $"The mark of {doubted.Point} stands {words.Size(doubted.SizeMetres)} from where the rest puts it: a bad drop, or the mark moved. Drop {doubted.Point} again.";
+        Texts.Say("floor.doubt.the-mark-of-stands-from", doubted.Point, words.Size(doubted.SizeMetres));
 
     private static string Reading(Reading reading, Doubted doubted, LengthWords words)
     {
         var off = Off(doubted, words);
         return reading switch
         {
-            Reading.Drop r => $"One drop of {r.Point} fell {words.Size(doubted.SizeMetres)} from the others. Drop {r.Point} again.",
-            Reading.Indirect r =>
-                $"{r.Point}, brought down by {Words.And([.. r.Way.Marks])}, stands {words.Size(doubted.SizeMetres)} from where the rest puts it. A step left out or with the wrong sign looks like that: bring {r.Point} down again.",
-            Reading.Height r => $"The height of {r.Point}, {r.Value.AsTyped}, is {off}.{Cause(doubted, words)} Take it again.",
-            _ => $"{Name(reading)}, {Shown(reading)}, is {off}.{Cause(doubted, words)} Measure {Name(reading)} again.",
+            Reading.Drop r => Texts.Say("floor.doubt.one-drop-of-fell-from", r.Point, words.Size(doubted.SizeMetres)),
+            Reading.Indirect r => Texts.Say(
+                "floor.doubt.brought-down-by-stands-from",
+                r.Point,
+                Words.And([.. r.Way.Marks]),
+                words.Size(doubted.SizeMetres)
+            ),
+            Reading.Height r => Texts.Say("floor.doubt.the-height-of-is-take", r.Point, r.Value.AsTyped, off, Cause(doubted, words)),
+            _ => Texts.Say("floor.doubt.is-measure-again", Name(reading), Shown(reading), off, Cause(doubted, words)),
         };
     }
 
     private static string Settled(Reading reading, Doubted doubted, LengthWords words)
     {
-        var name = reading is Reading.Height h ? $"The height of {h.Point}" : Name(reading);
-        return $"{name}, {Shown(reading)}, is {Off(doubted, words)}.{Cause(doubted, words)} It has been measured again since, and the repeat agrees with the rest: the first is left out.";
+        var name = reading is Reading.Height h ? Texts.Say("floor.doubt.the-height-of", h.Point) : Name(reading);
+        return Texts.Say("floor.doubt.is-it-has-been-measured", name, Shown(reading), Off(doubted, words), Cause(doubted, words));
     }
 
     private static string Off(Doubted doubted, LengthWords words) =>
-        $"{words.Size(doubted.SizeMetres)} {(doubted.SizeMetres > 0 ? "more" : "less")} than the other readings say";
+        Texts.Say("floor.doubt.than-the-other-readings-say", words.Size(doubted.SizeMetres), doubted.SizeMetres > 0 ? "more" : "less");
 
     private static string Name(Reading reading) =>
         reading switch
         {
-            Reading.Offset r => $"{r.Point} from the string {r.From} to {r.To}",
+            Reading.Offset r => Texts.Say("floor.doubt.from-the-string-to", r.Point, r.From, r.To),
             _ => string.Join(" to ", reading.Points),
         };
 
     private static string Shown(Reading reading)
     {
-        var shown = reading.Shown is { } length ? length.AsTyped : "as entered";
-        return reading.StartAt is { } start ? $"{shown} from {start.AsTyped}" : shown;
+        var shown = reading.Shown is { } length ? length.AsTyped : Texts.Say("floor.doubt.as-entered");
+        return reading.StartAt is { } start ? Texts.Say("floor.doubt.from", shown, start.AsTyped) : shown;
     }
 
     private static string Cause(Doubted doubted, LengthWords words) =>
         doubted.Kind switch
         {
-            BlunderKind.OneInch => " Exactly one inch: was the tape held at its 1 in mark?",
-            BlunderKind.TenInches => " Exactly ten inches: was the tape held at its 10 in mark?",
-            BlunderKind.OneFoot => " Exactly a foot: was a foot miscounted?",
-            BlunderKind.HundredMillimetres => " Exactly 100 mm: was the tape held at its 100 mm mark?",
-            BlunderKind.TenMillimetres => " Exactly 10 mm: was a centimetre miscounted?",
-            BlunderKind.StartGraduation => " By just the start graduation: did the tape start at its zero?",
-            BlunderKind.HalfHole => " By just half the hole: was it taken to the edge instead of the centre?",
-            BlunderKind.TwiceOffset => " By twice the offset: has it the wrong sign?",
-            BlunderKind.DigitsSwapped => $" Two digits may have changed places{Meant(doubted, words)}",
-            BlunderKind.DigitMisread => $" One digit may have been misread{Meant(doubted, words)}",
-            BlunderKind.FractionOtherEnd => $" The fraction may have been counted from the other end of the inch{Meant(doubted, words)}",
-            BlunderKind.UnitConfused => $" Inches and millimetres may have been confused{Meant(doubted, words)}",
+            BlunderKind.OneInch => Texts.Say("floor.doubt.exactly-one-inch-was-the"),
+            BlunderKind.TenInches => Texts.Say("floor.doubt.exactly-ten-inches-was-the"),
+            BlunderKind.OneFoot => Texts.Say("floor.doubt.exactly-a-foot-was-a"),
+            BlunderKind.HundredMillimetres => Texts.Say("floor.doubt.exactly-100-mm-was-the"),
+            BlunderKind.TenMillimetres => Texts.Say("floor.doubt.exactly-10-mm-was-a"),
+            BlunderKind.StartGraduation => Texts.Say("floor.doubt.by-just-the-start-graduation"),
+            BlunderKind.HalfHole => Texts.Say("floor.doubt.by-just-half-the-hole"),
+            BlunderKind.TwiceOffset => Texts.Say("floor.doubt.by-twice-the-offset-has"),
+            BlunderKind.DigitsSwapped => Texts.Say("floor.doubt.two-digits-may-have-changed", Meant(doubted, words)),
+            BlunderKind.DigitMisread => Texts.Say("floor.doubt.one-digit-may-have-been", Meant(doubted, words)),
+            BlunderKind.FractionOtherEnd => Texts.Say("floor.doubt.the-fraction-may-have-been", Meant(doubted, words)),
+            BlunderKind.UnitConfused => Texts.Say("floor.doubt.inches-and-millimetres-may-have", Meant(doubted, words)),
             BlunderKind.PlanDirectConfused => doubted.Believed is Observation.DirectDistance
-                ? " It would fit as a length from point to point: was it taken in the air, not along the floor?"
-                : " It would fit as a length along the floor: was it taken between the marks?",
+                ? Texts.Say("floor.doubt.it-would-fit-as-a")
+                : Texts.Say("floor.doubt.it-would-fit-as-a-length-along-the-floor"),
             BlunderKind.SidesSwapped or BlunderKind.RowsSwapped => Swapped(doubted.Believed),
             _ => "",
         };
 
     private static string Meant(Doubted doubted, LengthWords words) =>
-        doubted.Believed is { } believed ? $": {words.Of(believed.ValueMetres)} would fit." : ".";
+        doubted.Believed is { } believed ? Texts.Say("floor.doubt.would-fit", words.Of(believed.ValueMetres)) : ".";
 
     private static string Swapped(Observation? believed) =>
         believed switch
         {
-            Observation.PlanDistance o => $" It would fit as {o.From} to {o.To}: were points exchanged?",
-            Observation.DirectDistance o => $" It would fit as {o.From} to {o.To}: were points exchanged?",
-            Observation.Height o => $" It would fit as the height of {o.Point}: were points exchanged?",
-            _ => " Points may have been exchanged.",
+            Observation.PlanDistance o => Texts.Say("floor.doubt.it-would-fit-as-to", o.From, o.To),
+            Observation.DirectDistance o => Texts.Say("floor.doubt.it-would-fit-as-to", o.From, o.To),
+            Observation.Height o => Texts.Say("floor.doubt.it-would-fit-as-the", o.Point),
+            _ => Texts.Say("floor.doubt.points-may-have-been-exchanged"),
         };
 
     private static string Kind(BlunderKind kind) =>

@@ -1,6 +1,7 @@
 using System.Text;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor.Planning;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Floor;
 
@@ -11,7 +12,7 @@ public static class FloorPlanText
     public static string Of(CarFile car, MeasuringPlan plan)
     {
         var text = new StringBuilder($"{car.Car.Name}\n\n{plan.Sentence}\n");
-        text.Append("Level the frame on rated stands on firm floor first; nobody under it. Let the bob stop before you mark.\n");
+        text.Append(Texts.Say("floor.plan.level-the-frame-on-rated"));
         Section(text, "Drops", plan.Readings.Where(r => r.Kind == "drop").Select(r => $"{r.Point, -10} x {r.Times}"));
         Section(text, "Lengths", plan.Readings.Where(r => r.Kind is "plan" or "repeat" or "direct").Select(Length));
         Section(text, "Heights", plan.Readings.Where(r => r.Kind == "height").Select(r => $"{r.Point, -24} ____________"));
@@ -22,8 +23,8 @@ public static class FloorPlanText
     {
         var note = reading.Kind switch
         {
-            "repeat" => "  once more",
-            "direct" => "  point to point",
+            "repeat" => Texts.Say("floor.plan.once-more"),
+            "direct" => Texts.Say("floor.plan.point-to-point"),
             _ => "",
         };
         return $"{reading.From, -10} to {reading.To, -10} ____________{note}";

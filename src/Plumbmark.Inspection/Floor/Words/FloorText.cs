@@ -1,14 +1,14 @@
 using System.Text;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor.Levelling;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Floor;
 
 /// <summary>The answer as plain text for a person at a terminal.</summary>
 public static class FloorText
 {
-    private const string Caution =
-        "Comparison aid. Not a roadworthiness, structural or safety certificate. The maker's manual and competent inspection take precedence.";
+    private static string Caution => Texts.Say("floor.comparison-aid-not-a-roadworthiness");
 
     /// <summary>The whole answer: verdict first, then why, then the numbers.</summary>
     public static string Of(CarFile car, FloorAnswer answer)
@@ -17,22 +17,26 @@ public static class FloorText
         var text = new StringBuilder();
         text.Append($"{car.Car.Name}\n\n{answer.Overall.Headline}\n");
         Lines(text, "Why", answer.Overall.Why);
-        Lines(text, "Doubted readings", answer.Suspects.Select(s => s.Sentence).Except(answer.Overall.Why, StringComparer.Ordinal));
-        Lines(text, "Before you believe it", answer.LookAlikes.Select(a => a.Sentence));
-        Lines(text, "What it looks like", answer.Damage.Select(d => d.Sentence));
-        Lines(text, "Side against side", answer.Comparisons.Select(c => c.Sentence));
+        Lines(
+            text,
+            Texts.Say("floor.doubted-readings"),
+            answer.Suspects.Select(s => s.Sentence).Except(answer.Overall.Why, StringComparer.Ordinal)
+        );
+        Lines(text, Texts.Say("floor.before-you-believe-it"), answer.LookAlikes.Select(a => a.Sentence));
+        Lines(text, Texts.Say("floor.what-it-looks-like"), answer.Damage.Select(d => d.Sentence));
+        Lines(text, Texts.Say("floor.side-against-side"), answer.Comparisons.Select(c => c.Sentence));
         if (LevellingGuide.For(car) is { } levelling)
         {
             Lines(text, "Levelling", levelling.Sentences.Concat(levelling.Warnings));
         }
 
-        Lines(text, "Measure next", answer.Next.Select(n => n.Sentence));
+        Lines(text, Texts.Say("floor.measure-next"), answer.Next.Select(n => n.Sentence));
         if (answer.Checks.Count > 0)
         {
             text.Append("\nChecks\n");
             foreach (var check in answer.Checks)
             {
-                var limit = check.LimitMetres is { } t ? $"limit {words.Limit(t)}" : "no limit known";
+                var limit = check.LimitMetres is { } t ? Texts.Say("floor.limit", words.Limit(t)) : Texts.Say("floor.no-limit-known");
                 var verdict = check.Verdict is { } v ? VerdictWord.For(v) : "";
                 text.Append(
                     $"  {check.Id, -24} {words.Of(check.ValueMetres), 12}  sure to {words.SureTo(check.UMetres), -10}  {limit, -20} {verdict}".TrimEnd()

@@ -1,5 +1,6 @@
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Floor;
 
@@ -34,7 +35,7 @@ internal sealed class LengthWords
     public string SureTo(double uMetres) => double.IsFinite(uMetres) ? _display.PlusMinus(2 * uMetres) : "nothing";
 
     /// <summary>The same as a clause: sure to ±3/32 in.</summary>
-    public string SureToWords(double uMetres) => $"sure to {SureTo(uMetres)}";
+    public string SureToWords(double uMetres) => Texts.Say("floor.length.sure-to", SureTo(uMetres));
 
     /// <summary>A limit as its owner typed it; another one as a decimal with two figures.</summary>
     public string Limit(double metres)

@@ -1,5 +1,6 @@
 using Plumbmark.Inspection.Floor.Forms;
 using Plumbmark.Inspection.Floor.Verdicts;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Floor;
 
@@ -19,7 +20,7 @@ internal static class NearbyWords
         int[] bent = pair is null ? [part.Subject] : [pair.Left, pair.Right];
         if (bent.Any(p => Roles.Matters(frame.Points[p])))
         {
-            return "It carries suspension, spring or steering: what that does to the wheels is the Road's to say.";
+            return Texts.Say("floor.nearby.it-carries-suspension-spring-or");
         }
 
         var mounts = Enumerable
@@ -33,7 +34,7 @@ internal static class NearbyWords
         }
 
         var (nearest, away) = mounts.MinBy(m => m.Away);
-        return $"It is local: no other check reads out, and the nearest suspension, spring or steering mount, {frame.Points[nearest].Id}, is {words.Size(away)} away.";
+        return Texts.Say("floor.nearby.it-is-local-no-other", frame.Points[nearest].Id, words.Size(away));
     }
 
     private static bool IsElsewhereToo(FrameEvaluation evaluation, int[] bent)

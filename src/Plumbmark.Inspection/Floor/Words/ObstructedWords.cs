@@ -1,3 +1,5 @@
+using Plumbmark.Inspection.Language;
+
 namespace Plumbmark.Inspection.Floor;
 
 /// <summary>How to bring down a point that cannot be dropped, in sentences.</summary>
@@ -6,40 +8,37 @@ internal static class ObstructedWords
     public static IReadOnlyList<string> Asks(string way, string point, IReadOnlyList<string> others) =>
         way switch
         {
-            "midpoint" => [$"the mark of one drop beside {point}", "the mark of the other, equally far on the other side"],
+            "midpoint" => [Texts.Say("floor.obstructed.the-mark-of-one-drop", point), Texts.Say("floor.obstructed.the-mark-of-the-other")],
             "offset" =>
             [
-                "the mark under the bar",
-                $"how far forward (minus: back) {point} lies from it",
-                $"how far to the left (minus: right) {point} lies from it",
+                Texts.Say("floor.obstructed.the-mark-under-the-bar"),
+                Texts.Say("floor.obstructed.how-far-forward-minus-back", point),
+                Texts.Say("floor.obstructed.how-far-to-the-left", point),
             ],
             "bar" =>
             [
-                $"the mark under the bar's end on the side of {point}",
-                "the mark under its other end",
-                $"how far the end stands out from {point}",
+                Texts.Say("floor.obstructed.the-mark-under-the-bars", point),
+                Texts.Say("floor.obstructed.the-mark-under-its-other"),
+                Texts.Say("floor.obstructed.how-far-the-end-stands", point),
             ],
             "trammel" =>
             [
-                .. others.Select(o => $"the length from {o} to {point}, point to point"),
-                $"the heights of {Words.And([.. others, point])}",
+                .. others.Select(o => Texts.Say("floor.obstructed.the-length-from-to-point", o, point)),
+                Texts.Say("floor.obstructed.the-heights-of", Words.And([.. others, point])),
             ],
             _ => [],
         };
 
     public static string Sentence(string way, string point, IReadOnlyList<string> others, double u, double plain, LengthWords words)
     {
-        var cost = $"{words.SureToWords(u)} each way, where a plain drop gives {words.SureTo(plain)}";
+        var cost = Texts.Say("floor.obstructed.each-way-where-a-plain", words.SureToWords(u), words.SureTo(plain));
         return way switch
         {
-            "midpoint" => $"Drop twice, equally far to either side of {point}, and take the middle: {cost}.",
-            "offset" =>
-                $"Clamp a square bar at {point} and drop from it where the way is free. Measure the step from the mark to the point with its direction, forward and left; a step left out or with the wrong sign is off by exactly that much: {cost}.",
-            "bar" => $"Put a straight bar through {point} and {others[0]} and drop from both its ends: {cost}.",
-            "trammel" =>
-                $"Leave the drop out and set a trammel to {point} from {Words.And(others)}, point to point, with the heights of all four: {cost}.",
-            _ =>
-                $"Move what is in the way and level again. If it is a stand, every mark made so far belongs to the old standing: drop two of the old points again to see that nothing moved. Then {words.SureTo(plain)} as usual.",
+            "midpoint" => Texts.Say("floor.obstructed.drop-twice-equally-far-to", point, cost),
+            "offset" => Texts.Say("floor.obstructed.clamp-a-square-bar-at", point, cost),
+            "bar" => Texts.Say("floor.obstructed.put-a-straight-bar-through", point, others[0], cost),
+            "trammel" => Texts.Say("floor.obstructed.leave-the-drop-out-and", point, Words.And(others), cost),
+            _ => Texts.Say("floor.obstructed.move-what-is-in-the", words.SureTo(plain)),
         };
     }
 }

@@ -1,6 +1,7 @@
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor.Forms;
 using Plumbmark.Inspection.Floor.Verdicts;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Floor;
 
@@ -23,12 +24,12 @@ internal static class OverallWords
     private static string Headline(OverallCase of, Verdict verdict) =>
         verdict switch
         {
-            Verdict.True => "The frame is true.",
-            Verdict.Out => "The frame is out.",
-            _ when of.NoFigure.Count > 0 => "Can't tell yet: lengths contradict each other.",
-            _ when of.Suspects.Any(s => !s.IsSettled) && of.Evaluation is not null => "Can't tell yet: one reading to take again first.",
-            _ when of.Evaluation is not null && !of.HasLimit => "Can't tell yet: no limit is known.",
-            _ => "Can't tell yet.",
+            Verdict.True => Texts.Say("floor.overall.the-frame-is-true"),
+            Verdict.Out => Texts.Say("floor.overall.the-frame-is-out"),
+            _ when of.NoFigure.Count > 0 => Texts.Say("floor.overall.cant-tell-yet-lengths-contradict"),
+            _ when of.Suspects.Any(s => !s.IsSettled) && of.Evaluation is not null => Texts.Say("floor.overall.cant-tell-yet-one-reading"),
+            _ when of.Evaluation is not null && !of.HasLimit => Texts.Say("floor.overall.cant-tell-yet-no-limit"),
+            _ => Texts.Say("floor.overall.cant-tell-yet"),
         };
 
     private static IEnumerable<string> Why(OverallCase of, Verdict verdict, LengthWords words)
@@ -82,7 +83,7 @@ internal static class OverallWords
 
         foreach (var doubted in of.Car.Frame.Points.Where(p => p.Nominal is not null && p.NominalDoubt is not null))
         {
-            yield return $"The book's figure for {doubted.Id} is left out: {doubted.NominalDoubt!.TrimEnd('.')}.";
+            yield return Texts.Say("floor.overall.the-books-figure-for-is", doubted.Id, doubted.NominalDoubt!.TrimEnd('.'));
         }
 
         if (CannotSeeSymmetric(evaluation) && verdict != Verdict.Out)
@@ -96,12 +97,21 @@ internal static class OverallWords
         var output = CheckRule.OutAfterCounting(of.Checks);
         foreach (var check in output.OrderByDescending(c => Math.Abs(c.ValueMetres) / c.LimitMetres).Take(MostOfOneKind))
         {
-            yield return $"{CheckWords.Subject(check)} is out by {words.Size(check.ValueMetres)}, {words.SureToWords(check.UMetres)}; the limit is {CheckWords.Limit(check, words)}.";
+            yield return Texts.Say(
+                "floor.overall.is-out-by-the-limit",
+                CheckWords.Subject(check),
+                words.Size(check.ValueMetres),
+                words.SureToWords(check.UMetres),
+                CheckWords.Limit(check, words)
+            );
         }
 
         if (output.Count > MostOfOneKind)
         {
-            yield return $"{Words.Count(output.Count - MostOfOneKind, "more check is", "more checks are")} out; the table has them.";
+            yield return Texts.Say(
+                "floor.overall.out-the-table-has-them",
+                Texts.Count("floor.overall.more-checks-are", output.Count - MostOfOneKind)
+            );
         }
 
         foreach (var sentence in WhatItLooksLike(evaluation, words))
@@ -111,18 +121,18 @@ internal static class OverallWords
 
         if (!output.Any(c => c.MustBeTrue))
         {
-            yield return "No suspension, spring or steering point is among them.";
+            yield return Texts.Say("floor.overall.no-suspension-spring-or-steering");
         }
     }
 
     private static IEnumerable<string> WhyTrue(OverallCase of)
     {
         var needed = of.Checks.Count(c => c.MustBeTrue);
-        var kind = of.Car.Frame.Points.Any(Roles.Matters) ? "suspension, spring and steering check" : "check";
-        yield return $"Every {kind} is within its limit ({Words.Count(needed, "check")}), and damage beyond a limit could not hide from these readings.";
+        var kind = of.Car.Frame.Points.Any(Roles.Matters) ? Texts.Say("floor.overall.suspension-spring-and-steering-check") : "check";
+        yield return Texts.Say("floor.overall.every-is-within-its-limit", kind, Texts.Count("floor.overall.checks", needed));
         if (of.Car.Frame.Limits?.Source == LimitSource.Practice)
         {
-            yield return "The limits are the trade's, not the maker's.";
+            yield return Texts.Say("floor.overall.the-limits-are-the-trades");
         }
     }
 
@@ -155,12 +165,18 @@ internal static class OverallWords
             .ToList();
         foreach (var check in open.Take(MostOfOneKind))
         {
-            yield return $"{CheckWords.Subject(check)} reads {words.Size(check.ValueMetres)}, {words.SureToWords(check.UMetres)}: too close to the limit of {CheckWords.Limit(check, words)} to say.";
+            yield return Texts.Say(
+                "floor.overall.reads-too-close-to-the",
+                CheckWords.Subject(check),
+                words.Size(check.ValueMetres),
+                words.SureToWords(check.UMetres),
+                CheckWords.Limit(check, words)
+            );
         }
 
         if (open.Count > MostOfOneKind)
         {
-            yield return $"{Words.Count(open.Count - MostOfOneKind, "more check is", "more checks are")} as close.";
+            yield return Texts.Say("floor.overall.as-close", Texts.Count("floor.overall.more-checks-are", open.Count - MostOfOneKind));
         }
 
         foreach (var sentence in BlindSpotWords.Together(evaluation.Blind, words))
@@ -170,7 +186,7 @@ internal static class OverallWords
 
         if (of.Next.Count > 0)
         {
-            yield return $"Worth most now: {PlanWords.Short(of.Next[0])}.";
+            yield return Texts.Say("floor.overall.worth-most-now", PlanWords.Short(of.Next[0]));
         }
     }
 
@@ -193,12 +209,22 @@ internal static class OverallWords
         var judged = of.Checks.Count(c => c.Verdict is not null);
         foreach (var check in alone.Take(MostOfOneKind))
         {
-            yield return $"{CheckWords.Subject(check)} reads {words.Size(check.ValueMetres)}, {words.SureToWords(check.UMetres)}: by itself beyond the limit of {CheckWords.Limit(check, words)}. Of {judged} checks on a sound frame one may read like that by chance, so it calls for a second look and not yet for a verdict.";
+            yield return Texts.Say(
+                "floor.overall.reads-by-itself-beyond-the",
+                CheckWords.Subject(check),
+                words.Size(check.ValueMetres),
+                words.SureToWords(check.UMetres),
+                CheckWords.Limit(check, words),
+                judged
+            );
         }
 
         if (alone.Count > MostOfOneKind)
         {
-            yield return $"{Words.Count(alone.Count - MostOfOneKind, "more check reads", "more checks read")} like that; the table has them.";
+            yield return Texts.Say(
+                "floor.overall.like-that-the-table-has",
+                Texts.Count("floor.overall.more-checks-read", alone.Count - MostOfOneKind)
+            );
         }
     }
 
@@ -207,19 +233,17 @@ internal static class OverallWords
         evaluation.Frame.Pairs.Count > 0 && !evaluation.Contrasts.All.Any(c => c.IsBook);
 
     private static string SpreadOut(double factor) =>
-        $"The readings disagree {factor:0.0} times as much as the tools explain, so everything is taken to be that much less sure.";
+        Texts.Say("floor.overall.the-readings-disagree-times-as", Texts.Number(factor, "0.0"));
 
-    private const string NoReading = "No reading has been taken yet.";
+    private static string NoReading => Texts.Say("floor.overall.no-reading-has-been-taken");
 
-    private const string NotTogether = "There are too few readings to put the points together yet.";
+    private static string NotTogether => Texts.Say("floor.overall.there-are-too-few-readings");
 
-    private const string NoLimit =
-        "No limit is known, so there are numbers and no verdict. Enter the book's limit, or choose what the trade uses.";
+    private static string NoLimit => Texts.Say("floor.overall.no-limit-is-known-so");
 
-    private const string SomeLimitMissing = "For some checks no limit is known; they have a number and no verdict.";
+    private static string SomeLimitMissing => Texts.Say("floor.overall.for-some-checks-no-limit");
 
-    private const string DoubtMatters =
-        "The numbers below leave it out; whether the frame is out or true hangs on it, so nothing is said before it is measured again.";
+    private static string DoubtMatters => Texts.Say("floor.overall.the-numbers-below-leave-it");
 
-    private const string DoubtDoesNotMatter = "The verdict is the same with what is doubted and without it.";
+    private static string DoubtDoesNotMatter => Texts.Say("floor.overall.the-verdict-is-the-same");
 }

@@ -1,4 +1,5 @@
 using Plumbmark.Inspection.Floor.Planning;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Floor;
 
@@ -10,50 +11,56 @@ internal static class PlanWords
         var what = Task(planned.Candidate);
         return planned.Settles.Count == 0
             ? $"{what}."
-            : $"{what}: it settles most about {Words.And([.. planned.Settles.Take(4).Select(Subject)])}.";
+            : Texts.Say("floor.plan.it-settles-most-about", what, Words.And([.. planned.Settles.Take(4).Select(Subject)]));
     }
 
     /// <summary>A next reading in a few words.</summary>
     public static string Short(NextReading next) =>
         next.Kind switch
         {
-            "height" => $"the height of {next.Point}",
-            "drop" => $"{next.Point} dropped once more",
-            "repeat" => $"{next.From} to {next.To} measured again",
-            _ => $"{next.From} to {next.To}",
+            "height" => Texts.Say("floor.plan.the-height-of", next.Point),
+            "drop" => Texts.Say("floor.plan.dropped-once-more", next.Point),
+            "repeat" => Texts.Say("floor.plan.to-measured-again", next.From, next.To),
+            _ => Texts.Say("floor.plan.to", next.From, next.To),
         };
 
     public static string Task(Candidate candidate) =>
         candidate.Kind switch
         {
-            "height" => $"Take the height of {candidate.Point}",
-            "drop" => $"Lift the line off {candidate.Point}, hang it again and mark the floor once more",
-            "repeat" => $"Measure {candidate.From} to {candidate.To} once more, without looking at the first value",
-            "direct" => $"Set the trammel from {candidate.From} to {candidate.To}, point to point",
-            _ => $"Measure {candidate.From} to {candidate.To} on the floor",
+            "height" => Texts.Say("floor.plan.take-the-height-of", candidate.Point),
+            "drop" => Texts.Say("floor.plan.lift-the-line-off-hang", candidate.Point),
+            "repeat" => Texts.Say("floor.plan.measure-to-once-more-without", candidate.From, candidate.To),
+            "direct" => Texts.Say("floor.plan.set-the-trammel-from-to", candidate.From, candidate.To),
+            _ => Texts.Say("floor.plan.measure-to-on-the-floor", candidate.From, candidate.To),
         };
 
     public static string Drops(string point, int drops) =>
-        drops == 1 ? $"Drop {point} and mark the floor." : $"Drop {point} {drops} times, lifting the line off between, and mark each.";
+        drops == 1
+            ? Texts.Say("floor.plan.drop-and-mark-the-floor", point)
+            : Texts.Say("floor.plan.drop-times-lifting-the-line", point, drops);
 
     public static string Whole(MeasuringPlan plan, LengthWords words)
     {
-        var drops = plan.DropsPerPoint > 1 ? $"up to {plan.DropsPerPoint} drops each" : "one drop each";
-        var work =
-            $"{Words.Count(plan.Lengths, "length")}, {Words.Count(plan.Heights, "height")}, {drops}, about {RoundedMinutes(plan.Minutes)} minutes";
+        var drops =
+            plan.DropsPerPoint > 1 ? Texts.Say("floor.plan.up-to-drops-each", plan.DropsPerPoint) : Texts.Say("floor.plan.one-drop-each");
+        var work = Texts.Say(
+            "floor.plan.about-minutes",
+            Texts.Count("floor.plan.lengths", plan.Lengths),
+            Texts.Count("floor.plan.heights", plan.Heights),
+            drops,
+            RoundedMinutes(plan.Minutes)
+        );
         var limit = words.Limit(plan.SettlesToMetres);
         return plan.IsComplete
-            ? $"{work}; settles everything to {limit}."
-            : $"{work}; settles what can be settled to {limit}: with these tools not everything can.";
+            ? Texts.Say("floor.plan.settles-everything-to", work, limit)
+            : Texts.Say("floor.plan.settles-what-can-be-settled", work, limit);
     }
 
     /// <summary>That a plan is for some of the points only.</summary>
-    public static string LeftAside(int aside, int planned) =>
-        $"The plan is for {planned} points spread along the frame, suspension, springs and steering before others; the {aside} others are left aside: drop them too, and measure each to two or three planned points.";
+    public static string LeftAside(int aside, int planned) => Texts.Say("floor.plan.the-plan-is-for-points", planned, aside);
 
     /// <summary>That on a huge frame not every reading was weighed before one was proposed.</summary>
-    public static string NotTried(int left) =>
-        FormattableString.Invariant($"The frame is very large: {left:N0} other readings that tell less were not weighed.");
+    public static string NotTried(int left) => Texts.Say("floor.plan.the-frame-is-very-large", Texts.Number(left, "N0"));
 
     /// <summary>A check or form in trade words.</summary>
     public static string Subject(string id)
@@ -62,13 +69,13 @@ internal static class PlanWords
         var (kind, where) = at < 0 ? (id, "") : (id[..at], id[(at + 1)..]);
         return kind switch
         {
-            "side-shift" => $"the side shift of {where}",
-            "stagger" => $"the fore-and-aft of {where}",
-            "height-difference" => $"the height of {where}, left against right",
-            "width" => $"the width across {where}",
+            "side-shift" => Texts.Say("floor.plan.the-side-shift-of", where),
+            "stagger" => Texts.Say("floor.plan.the-fore-and-aft-of", where),
+            "height-difference" => Texts.Say("floor.plan.the-height-of-left-against", where),
+            "width" => Texts.Say("floor.plan.the-width-across", where),
             "twist" => "twist",
-            "sag" => where.Length == 0 ? "sag" : $"sag of the {(where == "L" ? "left" : "right")} rail",
-            "deviation-x" or "deviation-y" or "deviation-z" => $"{where} against the book",
+            "sag" => where.Length == 0 ? "sag" : Texts.Say("floor.plan.sag-of-the-rail", where == "L" ? "left" : "right"),
+            "deviation-x" or "deviation-y" or "deviation-z" => Texts.Say("floor.plan.against-the-book", where),
             _ => kind,
         };
     }

@@ -1,3 +1,5 @@
+using Plumbmark.Inspection.Language;
+
 namespace Plumbmark.Inspection.Floor;
 
 /// <summary>Small matters of writing that all sentences share.</summary>
@@ -13,7 +15,7 @@ internal static class Words
         {
             0 => "",
             1 => items[0],
-            _ => $"{string.Join(", ", items.Take(items.Count - 1))} and {items[^1]}",
+            _ => Texts.Say("floor.words.and", string.Join(", ", items.Take(items.Count - 1)), items[^1]),
         };
 
     /// <summary>One reading, two readings.</summary>

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car.Json;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Road.Json;
 
@@ -33,7 +34,10 @@ internal static class AdjusterJson
         fields.RefuseOthers();
         if (adjuster.Least > adjuster.Most)
         {
-            fields.Faults.Add(fields.Part, $"The least, {adjuster.Least.AsTyped}, is more than the most, {adjuster.Most.AsTyped}.");
+            fields.Faults.Add(
+                fields.Part,
+                Texts.Say("road.adjuster-json.the-least-is-more-than", adjuster.Least.AsTyped, adjuster.Most.AsTyped)
+            );
         }
 
         return id is null || kind is null || side is null || most is null ? null : adjuster;
@@ -85,16 +89,13 @@ internal static class AdjusterJson
             }
             else
             {
-                fields.Faults.Add(
-                    part,
-                    $"Found {part.Describe()}; one of upperFront, upperRear, lowerFront, lowerRear, trackRodInner is needed here."
-                );
+                fields.Faults.Add(part, Texts.Say("road.adjuster-json.found-one-of-upperfront-upperrear", part.Describe()));
             }
         }
 
         if (at.Count == 0)
         {
-            fields.Faults.Add(fields.Part, "The field \"at\" must name at least one pivot that this adjuster moves.");
+            fields.Faults.Add(fields.Part, Texts.Say("road.adjuster-json.the-field-at-must-name"));
         }
 
         return at;

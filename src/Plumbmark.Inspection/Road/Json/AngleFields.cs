@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json;
 using Plumbmark.Inspection.Car.Json;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Road.Json;
 
@@ -39,11 +40,10 @@ internal static class AngleFields
             return angle;
         }
 
-        var allowed = mayBeNegative ? $"-{MostDegrees:0} to {MostDegrees:0}" : $"0 to {MostDegrees:0}";
-        fields.Faults.Add(
-            part,
-            $"Found {part.Describe()}; an angle of {allowed} degrees is needed here: a number of degrees, or a text such as \"1°30'\" or \"45'\"."
-        );
+        var allowed = mayBeNegative
+            ? Texts.Say("road.angle-fields.to", Texts.Number(MostDegrees, "0"))
+            : Texts.Say("road.angle-fields.0-to", Texts.Number(MostDegrees, "0"));
+        fields.Faults.Add(part, Texts.Say("road.angle-fields.found-an-angle-of-degrees", part.Describe(), allowed));
         return null;
     }
 }

@@ -2,6 +2,7 @@ using System.Text.Json;
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Car.Json;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Road.Json;
 
@@ -24,17 +25,17 @@ internal static class AskedFigureJson
         fields.RefuseOthers();
         if (diameter is not null && kind is not (null or FigureKind.ToeIn or FigureKind.RearToeIn))
         {
-            fields.Faults.Add(fields.Optional("diameter")!, "A diameter belongs to toe given as a length; leave it out here.");
+            fields.Faults.Add(fields.Optional("diameter")!, Texts.Say("road.asked-figure-json.a-diameter-belongs-to-toe"));
         }
 
         if (figure is { LeastSi: { } least, MostSi: { } most } && least > most)
         {
-            fields.Faults.Add(fields.Part, "The least allowed is more than the most; give the smaller one as least.");
+            fields.Faults.Add(fields.Part, Texts.Say("road.asked-figure-json.the-least-allowed-is-more"));
         }
 
         if (figure.Limit is not null && (figure.Least is not null || figure.Most is not null))
         {
-            fields.Faults.Add(fields.Part, "Give either limit (so much either way) or least and most, not both.");
+            fields.Faults.Add(fields.Part, Texts.Say("road.asked-figure-json.give-either-limit-so-much"));
         }
 
         return kind is null ? null : figure;
@@ -71,7 +72,7 @@ internal static class AskedFigureJson
             {
                 fields.Faults.Add(
                     fields.Optional(name)!,
-                    $"Toe of {long_.AsTyped} on a diameter of {across.AsTyped} is no toe; give the difference behind minus ahead."
+                    Texts.Say("road.asked-figure-json.toe-of-on-a-diameter", long_.AsTyped, across.AsTyped)
                 );
                 return null;
             }

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car.Json;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Road.Json;
 
@@ -31,7 +32,7 @@ internal static class PartDeviationJson
         if (part is { } told && amounts.Count == 0)
         {
             var allowed = string.Join(", ", RoadWords.AmountsOf(told).Select(a => a.Field));
-            fields.Faults.Add(fields.Part, $"No amount is given; give at least one of {allowed}, found minus drawn.");
+            fields.Faults.Add(fields.Part, Texts.Say("road.part-deviation-json.no-amount-is-given-give", allowed));
         }
 
         return id is null || part is null || side is null ? null : deviation;
@@ -72,10 +73,7 @@ internal static class PartDeviationJson
 
             if (amounts.Any(a => RoadParameters.Of(Side.Left, part, a.Quantity) == RoadParameters.Of(Side.Left, part, quantity)))
             {
-                fields.Faults.Add(
-                    fields.Part,
-                    "An arm is either in two halves (frontHalf, rearHalf) or in one piece (ahead, reach); give the amounts of one of them."
-                );
+                fields.Faults.Add(fields.Part, Texts.Say("road.part-deviation-json.an-arm-is-either-in"));
             }
             else
             {

@@ -2,6 +2,7 @@ using System.Text.Json;
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Car.Json;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Road.Json;
 
@@ -27,7 +28,7 @@ internal static class PlaceFields
             return new PickUp.AtPair(part.Text);
         }
 
-        fields.Faults.Add(part, $"Found {part.Describe()}; a pair's name without .L and .R, or a list of three lengths is needed here.");
+        fields.Faults.Add(part, Texts.Say("road.place-fields.found-a-pairs-name-without", part.Describe()));
         return null;
     }
 
@@ -63,8 +64,8 @@ internal static class PlaceFields
     {
         if (part.Kind != JsonValueKind.Array || part.Items.Count != 3)
         {
-            var found = part.Kind == JsonValueKind.Array ? $"a list of {part.Items.Count}" : part.Describe();
-            fields.Faults.Add(part, $"Found {found}; a list of three is needed: forward, left, up, any of them null when unknown.");
+            var found = part.Kind == JsonValueKind.Array ? Texts.Say("road.place-fields.a-list-of", part.Items.Count) : part.Describe();
+            fields.Faults.Add(part, Texts.Say("road.place-fields.found-a-list-of-three", found));
             return null;
         }
 

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car.Json;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Road.Json;
 
@@ -33,7 +34,7 @@ internal static class RearJson
         }
         else
         {
-            fields.Faults.Add(kind, $"Found {kind.Describe()}; one of liveAxle, trailingArms is needed here.");
+            fields.Faults.Add(kind, Texts.Say("road.rear-json.found-one-of-liveaxle-trailingarms", kind.Describe()));
         }
 
         return rear;

@@ -2,6 +2,7 @@ using System.Text.Json;
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Car.Json;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Road.Json;
 
@@ -91,10 +92,7 @@ internal static class RoadJson
             var pair = new PickUp.AtPair(part.Text);
             foreach (var missing in new[] { pair.PointOn(Side.Left), pair.PointOn(Side.Right) }.Where(p => !ids.Contains(p)))
             {
-                fields.Faults.Add(
-                    part,
-                    $"The pair \"{part.Text}\" needs the points {part.Text}.L and {part.Text}.R; \"{missing}\" is not among the points."
-                );
+                fields.Faults.Add(part, Texts.Say("road.json.the-pair-needs-the-points", part.Text, missing));
             }
         }
     }
@@ -114,10 +112,7 @@ internal static class RoadJson
             items.Add(value);
             if (!firstUse.TryAdd(idOf(value), part.Line))
             {
-                fields.Faults.Add(
-                    part,
-                    $"The {idName} of this item is already used on line {firstUse[idOf(value)]}; each must be used once."
-                );
+                fields.Faults.Add(part, Texts.Say("road.json.the-of-this-item-is", idName, firstUse[idOf(value)]));
             }
         }
 

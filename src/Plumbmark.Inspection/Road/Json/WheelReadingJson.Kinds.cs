@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car.Json;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Road.Json;
 
@@ -65,12 +66,12 @@ internal static partial class WheelReadingJson
         var inCamber = fields.RequiredAngle("inCamber");
         if (wheel is WheelPlace.RearLeft or WheelPlace.RearRight)
         {
-            fields.Faults.Add(fields.Part, "Castor is read at a front wheel; FL or FR is needed here.");
+            fields.Faults.Add(fields.Part, Texts.Say("road.wheel-reading-json--kinds.castor-is-read-at-a"));
         }
 
         if (outTurn is { Minutes: 0 } || inTurn is { Minutes: 0 })
         {
-            fields.Faults.Add(fields.Part, "The wheel was not turned; castor needs a turn each way, 20 degrees as a rule.");
+            fields.Faults.Add(fields.Part, Texts.Say("road.wheel-reading-json--kinds.the-wheel-was-not-turned"));
         }
 
         return wheel is { } w && ahead is { } a && outTurn is { } ot && outCamber is { } oc && inTurn is { } it && inCamber is { } ic
@@ -106,7 +107,7 @@ internal static partial class WheelReadingJson
         {
             fields.Faults.Add(
                 fields.Part,
-                $"{a.AsTyped} and {b.AsTyped} differ by half of {s.AsTyped} or more; no wheel stands so. Check the three lengths."
+                Texts.Say("road.wheel-reading-json--kinds.and-differ-by-half-of", a.AsTyped, b.AsTyped, s.AsTyped)
             );
         }
     }

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car.Json;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Road.Json;
 
@@ -37,7 +38,10 @@ internal static partial class WheelReadingJson
         }
         else if (kind is not null)
         {
-            fields.Faults.Add(kind, $"Found {kind.Describe()}; one of {string.Join(", ", s_kinds.Select(k => k.Word))} is needed here.");
+            fields.Faults.Add(
+                kind,
+                Texts.Say("road.wheel-reading-json.found-one-of-is-needed", kind.Describe(), string.Join(", ", s_kinds.Select(k => k.Word)))
+            );
         }
 
         return reading is null || id is null
