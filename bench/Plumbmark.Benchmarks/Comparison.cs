@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using System.Globalization;
 using Plumbmark.Engine.Adjustment;
+using Plumbmark.Engine.Adjustment.Blunders;
 using Plumbmark.Engine.Fits;
 using static Plumbmark.Engine.Adjustment.Observation;
 
@@ -14,16 +15,16 @@ internal static class Comparison
     public static void Run(string folder, int repeats)
     {
         using var times = new StreamWriter(Path.Combine(folder, "times.engine.txt"));
-        Net(folder, "bay", Problems.Frame(8, 36, isFixed: true), repeats, times);
-        Net(folder, "frame", Problems.Frame(60, 400, isFixed: true), repeats, times);
-        Net(folder, "hall", Problems.Hall(100, 10, 6000, isFixed: true), Math.Min(repeats, 3), times);
+        Net(folder, "bay", Problems.Frame(8, 36, isFixed: true), repeats, times, withSlips: true);
+        Net(folder, "frame", Problems.Frame(60, 400, isFixed: true), repeats, times, withSlips: true);
+        Net(folder, "hall", Problems.Hall(100, 10, 6000, isFixed: true), Math.Min(repeats, 3), times, withSlips: false);
         var plate = Problems.Plate(1000);
         Write(folder, "plate.points.txt", plate.Select(p => Line(p.X, p.Y, p.Z)));
         var zone = Timed("plate", repeats, times, () => MinimumZone.Plane(plate)).FitOrNull!.ZoneMetres;
         Write(folder, "plate.engine.txt", [Line(zone)]);
     }
 
-    private static void Net(string folder, string name, Network network, int repeats, StreamWriter times)
+    private static void Net(string folder, string name, Network network, int repeats, StreamWriter times, bool withSlips)
     {
         var index = network.Points.Select((p, i) => (p.Id, i)).ToDictionary(p => p.Id, p => p.i, StringComparer.Ordinal);
         Write(
@@ -42,7 +43,17 @@ internal static class Comparison
                     : Line(1, index[((Height)o).Point], -1, o.ValueMetres, o.SigmaMetres)
             )
         );
-        var fit = Timed(name, repeats, times, () => NetworkAdjustment.Solve(network).FitOrNull!);
+        var (fit, slips) = Timed(
+            name,
+            repeats,
+            times,
+            () =>
+            {
+                var solved = NetworkAdjustment.Solve(network).FitOrNull!;
+                return (solved, withSlips ? SingleSlips.Of(solved) : []);
+            }
+        );
+        Write(folder, name + ".slips.txt", Asked(slips, network));
         var unknown = fit
             .Covariance.Coordinates.Select((c, i) => (c, i))
             .Where(c => network.Points[index[c.c.Point]].Of(c.c.Axis) is not Coordinate.Fixed)
@@ -54,8 +65,25 @@ internal static class Comparison
                 .. unknown.Select(u => Line(fit.Covariance.ValuesMetres[u.i])),
                 .. unknown.Select(u => Line(Math.Sqrt(fit.Covariance[u.i, u.i]))),
                 .. fit.Readings.Select(r => Line(r.RedundancyNumber)),
+                .. slips.Select(s => Line(s.LogOdds)),
             ]
         );
+    }
+
+    // Which slips are asked about, for the others: reading, kind (0 a free amount, 1 another number, 2 plan instead of direct), what was meant, log of its odds beforehand.
+    private static IEnumerable<string> Asked(IReadOnlyList<SingleSlips.Slip> slips, Network network)
+    {
+        var index = network.Observations.Select((o, i) => (o.Id, i)).ToDictionary(o => o.Id, o => o.i, StringComparer.Ordinal);
+        var shared = slips.ToLookup(s => (s.Doubted.ReadingId, s.Doubted.Kind));
+        return slips.Select(s =>
+        {
+            var kind =
+                s.Doubted.Kind is BlunderKind.FreeAmount ? 0
+                : s.Doubted.Kind is BlunderKind.PlanDirectConfused ? 2
+                : 1;
+            var odds = BlunderPriors.Reading * BlunderPriors.Share(s.Doubted.Kind) / shared[(s.Doubted.ReadingId, s.Doubted.Kind)].Count();
+            return Line(index[s.Doubted.ReadingId!], kind, s.Doubted.Believed?.ValueMetres ?? 0, Math.Log(odds));
+        });
     }
 
     private static T Timed<T>(string name, int repeats, StreamWriter times, Func<T> run)

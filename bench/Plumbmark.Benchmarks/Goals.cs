@@ -4,6 +4,8 @@ using Plumbmark.Engine.Adjustment.Blunders;
 using Plumbmark.Engine.Bending;
 using Plumbmark.Engine.Fits;
 using Plumbmark.Engine.Linkage;
+using Plumbmark.Inspection.Demo;
+using Plumbmark.Inspection.Road;
 
 namespace Plumbmark.Benchmarks;
 
@@ -26,12 +28,7 @@ internal static class Goals
         Row(output, "  both", 5, 200, () => SingleSlips.Of(NetworkAdjustment.Solve(frame).FitOrNull!));
         Row(output, "  an inch in one length found and named, networks solved afresh", null, 50, () => BlunderSearch.Of(spoilt));
         Row(output, "one reading added to that frame", 0.5, 400, () => NetworkAdjustment.Add(less, last));
-        foreach (var points in new[] { 30, 120, 240 })
-        {
-            var network = Problems.Frame(points, points * 20 / 3);
-            Row(output, $"{points} points, {points * 20 / 3} readings", null, 20, () => NetworkAdjustment.Solve(network));
-        }
-
+        Growth(output);
         var hall = Problems.Hall(100, 10, 6000);
         Row(output, "1,000 points, 6,000 readings", 3000, 7, () => NetworkAdjustment.Solve(hall));
         var (design, candidates) = Problems.Plan();
@@ -47,6 +44,14 @@ internal static class Goals
             () => NextTravel.From(belief.After(bite), 1e-3, hasSet: true)
         );
         var corner = Corner.Of(Problems.Corner);
+        var car = DemoCar.File();
+        Row(
+            output,
+            "readings to frame to angles: 100,000 cars drawn within the readings",
+            2000,
+            3,
+            () => RoadInspection.Of(car, trials: 100_000)
+        );
         const int Positions = 200_000;
         Row(
             output,
@@ -55,6 +60,23 @@ internal static class Goals
             15,
             () => Positions2(corner, Positions)
         );
+    }
+
+    // How the time grows with a dense frame: the exponent between neighbouring rows; the aim is no more than 3.
+    private static void Growth(TextWriter output)
+    {
+        var last = 0.0;
+        foreach (var points in new[] { 30, 60, 120, 240 })
+        {
+            var network = Problems.Frame(points, points * 20 / 3);
+            var median = Row(output, $"{points} points, {points * 20 / 3} readings", null, 30, () => NetworkAdjustment.Solve(network));
+            if (last > 0)
+            {
+                output.WriteLine($"  grows with the points to the power of {Math.Log2(median / last):F2} (aim: at most 3)");
+            }
+
+            last = median;
+        }
     }
 
     private static object Positions2(Corner corner, int positions)
@@ -78,7 +100,7 @@ internal static class Goals
         return sums;
     }
 
-    private static void Row(TextWriter output, string name, double? goalMs, int times, Func<object> run)
+    private static double Row(TextWriter output, string name, double? goalMs, int times, Func<object> run)
     {
         for (var i = 0; i < Math.Max(3, times); i++)
         {
@@ -99,5 +121,6 @@ internal static class Goals
         output.WriteLine(
             $"{name, -62}{(goalMs is { } g ? $"{g:G4}" : ""), 8}{durations[0], 9:F3}{durations[times / 2], 9:F3}{durations[^1], 9:F3}{each, 9:F0}"
         );
+        return durations[times / 2];
     }
 }

@@ -6,10 +6,18 @@ using Plumbmark.Inspection.Floor.Planning;
 namespace Plumbmark.Simulations;
 
 /// <summary>The thorough person's list: every length between two points once, every height once, every point dropped so often.</summary>
+/// <remarks>
+/// Compared is one certainty: the largest of 3.29 u over the suspension, spring and steering checks (a sound value is found true nine times in ten) and
+/// of 2.80 u over sidesway, diamond, mash, twist and sag where they show least, as the list leaves them. A reading is a reading on both sides: the plan
+/// is asked for the fewest, not for the quickest.
+/// </remarks>
 internal static class AllPairs
 {
+    private static readonly FloorOptions s_fewest = new() { Minutes = new ReadingMinutes(1, 1, 1, 1, 1) };
+
     /// <summary>The list against a plan that sees the same damage.</summary>
     internal sealed record Comparison(
+        int Points,
         int List,
         int Lengths,
         int Heights,
@@ -20,6 +28,9 @@ internal static class AllPairs
     )
     {
         public int Planned => Lengths + Heights + Drops;
+
+        /// <summary>What it takes to give every point a place at all, to whatever certainty: 2 n - 3 lengths, a height and a drop of each of n points.</summary>
+        public int Placing => (4 * Points) - 3;
 
         public double Share => (double)Planned / List;
     }
@@ -36,7 +47,7 @@ internal static class AllPairs
         var forms = answer.Sight.Where(s => s.Point is null).Max(s => s.SmallestSeenMetres ?? 0);
         var limit = Length.FromMillimetres((decimal)(1001 * Math.Max(checks, forms)));
         var before = Environment.CpuUsage.TotalTime;
-        var plan = FloorPlanner.For(car, new Limits(limit, limit, limit, LimitSource.Own));
+        var plan = FloorPlanner.For(car, new Limits(limit, limit, limit, LimitSource.Own), s_fewest);
         var milliseconds = (Environment.CpuUsage.TotalTime - before).TotalMilliseconds;
         if (!plan.IsComplete)
         {
@@ -47,12 +58,15 @@ internal static class AllPairs
 
         var (points, minutes) = (car.Frame.Points.Count, new ReadingMinutes());
         var lengths = points * (points - 1) / 2;
+        var dropped = plan.Readings.Where(r => r.Kind == "drop").ToList();
+        var drop = dropped.Sum(r => minutes.FirstDrop + ((r.Times - 1) * minutes.Drop));
         return new Comparison(
+            points,
             lengths + (points * (1 + drops)),
             plan.Lengths,
             plan.Heights,
-            plan.Readings.Where(r => r.Kind == "drop").Sum(r => r.Times),
-            plan.Minutes,
+            dropped.Sum(r => r.Times),
+            (plan.Lengths * minutes.Plan) + (plan.Heights * minutes.Height) + drop,
             (lengths * minutes.Plan) + (points * (minutes.Height + minutes.FirstDrop + ((drops - 1) * minutes.Drop))),
             milliseconds
         );

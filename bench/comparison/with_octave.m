@@ -2,7 +2,7 @@
 arguments = argv (); folder = arguments{1}; repeats = str2double (arguments{2});
 times = fopen (fullfile (folder, 'times.octave.txt'), 'w');
 
-function answer = solve_network (points, readings, is_sparse)
+function answer = solve_network (points, readings, is_sparse, slips)
   free = [points(:,1) == 0, points(:,1) == 0, true(rows (points), 1)];
   number = zeros (size (free))'; number(free') = 1:nnz (free); number = number';
   p = points(:,2:4);
@@ -25,7 +25,34 @@ function answer = solve_network (points, readings, is_sparse)
   end
   Q = inv (full (J' * J));
   q = p';
-  answer = [q(free'); sqrt(diag (Q)); full(1 - sum ((J * Q) .* J, 2))];
+  red = full (1 - sum ((J * Q) .* J, 2));
+  answer = [q(free'); sqrt(diag (Q)); red];
+  if (is_sparse) return; end
+  i = slips(:,1) + 1; plan = find (slips(:,2) == 2); ip = i(plan); sigma = readings(i,5);
+  m = r; u = p(b(d),:) - p(a(d),:); m(d) = (sqrt (sum (u .^ 2, 2)) - readings(d,4)) ./ s(d); m(h) = (p(a(h),3) - readings(h,4)) ./ s(h);
+  total = m' * m; f = numel (m) - nnz (free);
+  rest = total - m(i) .^ 2 ./ red(i); dif = -m(i) .* sigma ./ red(i); var = sigma .^ 2 ./ red(i);
+  evidence = @(dd, vv) 0.5 * log (var ./ vv) + 0.5 * (8 + f) * log ((8 + total) ./ (8 + rest + dd .^ 2 ./ vv));
+  u = p(b(ip),1:2) - p(a(ip),1:2); n = sqrt (sum (u .^ 2, 2));
+  H = zeros (numel (ip), nnz (free));
+  for axis = 1:2
+    for e = 1:2
+      c = number(ifelse_end (e, a, b)(ip),axis); w = (2 * e - 3) * u(:,axis) ./ n; k = find (c > 0);
+      H(sub2ind (size (H), k, c(k))) = w(k);
+    end
+  end
+  along = sum ((H * Q) .* J(ip,:), 2);
+  meant = dif - (readings(i,4) - slips(:,3)); meantvar = var;
+  meant(plan) = readings(ip,4) - n - along .* m(ip) ./ red(ip);
+  meantvar(plan) = sum ((H * Q) .* H, 2) + readings(ip,5) .^ 2 + along .^ 2 ./ red(ip);
+  amount = 0;
+  for size_ = [0.005, 0.02, 0.08, 0.3] amount += exp (evidence (dif, var + size_ ^ 2)) / 4; end
+  odds = evidence (meant, meantvar); is_free = slips(:,2) == 0; odds(is_free) = log (amount(is_free));
+  answer = [answer; slips(:,4) + odds];
+end
+
+function x = ifelse_end (e, a, b)
+  if (e == 1) x = a; else x = b; end
 end
 
 function zone = solve_plane (p)
@@ -48,10 +75,11 @@ for k = 1:rows (cases)
   [name, is_sparse, count] = cases{k,:};
   points = load (fullfile (folder, [name '.points.txt']));
   if (! strcmp (name, 'plate')) readings = load (fullfile (folder, [name '.readings.txt'])); end
+  slips = []; if (! is_sparse && ! strcmp (name, 'plate')) slips = load (fullfile (folder, [name '.slips.txt'])); end
   fprintf (times, '%s', name);
   for t = 0:count
     tic;
-    if (strcmp (name, 'plate')) answer = solve_plane (points); else answer = solve_network (points, readings, is_sparse); end
+    if (strcmp (name, 'plate')) answer = solve_plane (points); else answer = solve_network (points, readings, is_sparse, slips); end
     if (t > 0) fprintf (times, ' %.6f', toc * 1000); end
   end
   fprintf (times, '\n');

@@ -1,4 +1,5 @@
-"""The same problems as a person would write them with SciPy. usage: with_scipy.py FOLDER REPEATS"""
+"""The same problems as a person would write them with SciPy: least_squares with the derivatives given, the covariance from the inverse of JᵀJ, redundancy
+numbers, and the odds of every slip in closed form, whole arrays at a time. usage: with_scipy.py FOLDER REPEATS"""
 import os, sys, time
 import numpy as np
 from scipy.optimize import least_squares, linprog
@@ -51,6 +52,38 @@ def network(name, sparse):
         j = csr_matrix((entries[known], (rows[known], columns[known])), shape=(len(value), free.sum()))
         return j if sparse else j.toarray()
 
+    slips = np.loadtxt(os.path.join(folder, name + ".slips.txt"), ndmin=2) if not sparse else None
+
+    def alternatives(x, j, covariance, r):
+        """Log odds of every slip of every reading against "nothing is wrong", in closed form from the one fit; the variance factor is integrated out (8 degrees of freedom)."""
+        i, what, meant, prior = slips[:, 0].astype(int), slips[:, 1], slips[:, 2], slips[:, 3]
+        m = residuals(x)
+        total, freedom = m @ m, len(m) - len(x)
+        rest = total - m[i] ** 2 / r[i]
+        d, s = -m[i] * sigma[i] / r[i], sigma[i] ** 2 / r[i]
+
+        def evidence(d, s_meant, t):
+            under = rest + d * d / (s_meant + t)
+            return 0.5 * np.log(s / (s_meant + t)) + 0.5 * (8 + freedom) * np.log((8 + total) / (8 + under))
+
+        # Plan instead of direct: another model, so that its prediction and the variance of that come from its own derivatives.
+        plan = what == 2
+        ip, p = i[plan], places(x)
+        u = p[b[ip], :2] - p[a[ip], :2]
+        n = np.linalg.norm(u, axis=1)
+        h = np.zeros((len(ip), len(x)))
+        for axis in range(2):
+            for end, sign in ((a, -1.0), (b, 1.0)):
+                column = number[end[ip], axis]
+                h[column >= 0, column[column >= 0]] = (sign * u[:, axis] / n)[column >= 0]
+        hq = h @ covariance
+        along = np.einsum("ij,ij->i", hq, j[ip])
+        difference, meant_s = d - (value[i] - meant), s.copy()
+        difference[plan] = value[ip] - n - along * m[ip] / r[ip]
+        meant_s[plan] = np.einsum("ij,ij->i", hq, h) + sigma[ip] ** 2 + along ** 2 / r[ip]
+        free = np.mean([np.exp(evidence(d, s, size ** 2)) for size in (0.005, 0.02, 0.08, 0.3)], axis=0)
+        return prior + np.where(what == 0, np.log(free), evidence(difference, meant_s, 0))
+
     def solve():
         start = points[:, 1:][free]
         if sparse:
@@ -68,7 +101,8 @@ def network(name, sparse):
         normal = (j.T @ j).toarray() if sparse else j.T @ j
         covariance = np.linalg.inv(normal)
         leverage = np.asarray((j.multiply(j @ covariance)).sum(axis=1)).ravel() if sparse else np.einsum("ij,ij->i", j @ covariance, j)
-        return np.concatenate([x, np.sqrt(np.diag(covariance)), 1 - leverage])
+        r = 1 - leverage
+        return np.concatenate([x, np.sqrt(np.diag(covariance)), r] + ([] if sparse else [alternatives(x, j, covariance, r)]))
 
     return solve
 

@@ -51,7 +51,7 @@ public sealed partial class LanguageJourneys(Browser browser)
         var page = await browser.Open(app);
         var shown = new HashSet<string>(StringComparer.Ordinal);
         var faults = new List<string>();
-        foreach (var address in PagesJourneys.All.SelectMany(p => p.Addresses))
+        foreach (var address in Pages.All.SelectMany(p => p.Addresses))
         {
             await page.GotoAsync(address);
             var said = await page.EvaluateAsync<string[]>(Said);

@@ -3,6 +3,7 @@ using Microsoft.AspNetCore.Routing;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Playwright;
 using Plumbmark.Store;
+using Plumbmark.Testing;
 using Plumbmark.Web;
 
 namespace Plumbmark.Journeys;
@@ -22,73 +23,6 @@ public sealed class PagesJourneys(Browser browser)
         "/cars/{car:long}/club-file",
         "/cars/{car:long}/book/file",
         "/cars/{car:long}/bench/photos/{photo}",
-    ];
-
-    /// <summary>Each page's route with where to look at it in the app as it starts: car 1 is the demo, car 2 is empty. The page that a stranger gets is in PhoneJourneys.</summary>
-    internal static readonly (string Route, string[] Addresses)[] All =
-    [
-        ("/", ["/"]),
-        ("/first", ["/first"]),
-        ("/first/{step:int}", ["/first/1", "/first/2", "/first/3", "/first/4", "/first/5"]),
-        ("/look", ["/look"]),
-        ("/phones", ["/phones"]),
-        ("/cars/{car:long}", ["/cars/1"]),
-        ("/cars/{car:long}/journal", ["/cars/1/journal"]),
-        (
-            "/cars/{car:long}/floor",
-            [
-                "/cars/1/floor",
-                "/cars/1/floor?kind=offset&point=C.L&from=B.L&to=E.L",
-                "/cars/1/floor?kind=drop&point=A.R",
-                "/cars/1/floor?kind=height&round=1",
-                "/cars/2/floor",
-                "/cars/99/floor",
-            ]
-        ),
-        ("/cars/{car:long}/readings/{reading}/withdrawal", ["/cars/1/readings/r1/withdrawal"]),
-        ("/cars/{car:long}/points", ["/cars/1/points", "/cars/2/points"]),
-        ("/cars/{car:long}/points/{point}", ["/cars/1/points/A.L"]),
-        ("/cars/{car:long}/points/{point}/drop", ["/cars/1/points/B.L/drop"]),
-        ("/cars/{car:long}/points/{point}/story", ["/cars/1/points/A.R/story"]),
-        ("/cars/{car:long}/sessions", ["/cars/1/sessions"]),
-        ("/cars/{car:long}/turning", ["/cars/1/turning"]),
-        ("/cars/{car:long}/level", ["/cars/1/level"]),
-        ("/cars/{car:long}/plan", ["/cars/1/plan", "/cars/2/plan"]),
-        ("/cars/{car:long}/tools", ["/cars/1/tools?tool=tape"]),
-        ("/cars/{car:long}/limits", ["/cars/1/limits"]),
-        ("/cars/{car:long}/book", ["/cars/1/book"]),
-        ("/cars/{car:long}/book/page", ["/cars/1/book/page?id=frame"]),
-        ("/cars/{car:long}/book/figure", ["/cars/1/book/figure?page=frame&figure=e-f"]),
-        ("/cars/{car:long}/bench", ["/cars/1/bench"]),
-        (
-            "/cars/{car:long}/bench/parts/{part}",
-            [
-                "/cars/1/bench/parts/arm.L",
-                "/cars/1/bench/parts/spring.L?measure=spring",
-                "/cars/1/bench/parts/arm.R?measure=heights",
-                "/cars/1/bench/parts/arm.R?measure=straightedge",
-            ]
-        ),
-        ("/cars/{car:long}/bench/parts/{part}/card", ["/cars/1/bench/parts/arm.L/card"]),
-        ("/cars/{car:long}/bench/parts/{part}/measures/{measure}/withdrawal", ["/cars/1/bench/parts/arm.L/measures/m1/withdrawal"]),
-        ("/cars/{car:long}/bench/types", ["/cars/1/bench/types"]),
-        ("/cars/{car:long}/press", ["/cars/1/press"]),
-        ("/cars/{car:long}/press/{job}", ["/cars/1/press/p1"]),
-        ("/cars/{car:long}/press/{job}/description", ["/cars/1/press/p1/description"]),
-        ("/cars/{car:long}/press/{job}/bites/{bite}/withdrawal", ["/cars/1/press/p1/bites/b2/withdrawal"]),
-        ("/cars/{car:long}/road", ["/cars/1/road"]),
-        ("/cars/{car:long}/road/trials", ["/cars/1/road/trials"]),
-        ("/cars/{car:long}/road/front", ["/cars/1/road/front"]),
-        ("/cars/{car:long}/road/rear", ["/cars/1/road/rear", "/cars/1/road/rear?kind=trailingArms"]),
-        ("/cars/{car:long}/road/figures", ["/cars/1/road/figures"]),
-        ("/cars/{car:long}/road/adjusters", ["/cars/1/road/adjusters"]),
-        ("/cars/{car:long}/road/findings", ["/cars/1/road/findings?part=Stub"]),
-        ("/cars/{car:long}/road/findings/{finding}/withdrawal", ["/cars/1/road/findings/p1/withdrawal"]),
-        ("/cars/{car:long}/road/wheels", ["/cars/1/road/wheels?kind=stringGaps", "/cars/1/road/wheels?kind=swing"]),
-        ("/cars/{car:long}/road/wheels/{reading}/withdrawal", ["/cars/1/road/wheels/w1/withdrawal"]),
-        ("/cars/{car:long}/sheet", ["/cars/1/sheet"]),
-        ("/cars/{car:long}/sheet/form-in", ["/cars/1/sheet/form-in?ask=all"]),
-        ("/cars/{car:long}/sheet/readings-in", ["/cars/1/sheet/readings-in"]),
     ];
 
     /// <summary>The colours are the same few everywhere; in the dark these pages have all of them.</summary>
@@ -124,7 +58,7 @@ public sealed class PagesJourneys(Browser browser)
                 .Select(e => e.RoutePattern.RawText!)
                 .Distinct(StringComparer.Ordinal)
                 .Order(StringComparer.Ordinal);
-            Assert.Equal(All.Select(p => p.Route).Concat(s_noPages).Order(StringComparer.Ordinal), routes);
+            Assert.Equal(Pages.All.Select(p => p.Route).Concat(s_noPages).Order(StringComparer.Ordinal), routes);
         }
 
         Directory.Delete(folder, recursive: true);
@@ -189,6 +123,6 @@ public sealed class PagesJourneys(Browser browser)
             beginnings is ["/"]
                 ? !Array.Exists(others, o => address.StartsWith(o, StringComparison.Ordinal))
                 : Array.Exists(beginnings, b => address.StartsWith(b, StringComparison.Ordinal));
-        return All.SelectMany(p => p.Addresses).Where(Is);
+        return Pages.All.SelectMany(p => p.Addresses).Where(Is);
     }
 }

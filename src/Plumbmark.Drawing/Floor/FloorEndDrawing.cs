@@ -47,14 +47,14 @@ public static class FloorEndDrawing
         var times = Exaggeration.Of(Math.Max(largest, 1e-5), UnitsPerMetre, Reach); // 0.01 mm: level frames stay level lines
         var shapes = new List<Shape>
         {
-            new Shape.Words(new Spot(2, 12), "left", Palette.Remark),
+            new Shape.Words(new Spot(2, 12), Texts.Say("drawing.floor-end.left"), Palette.Remark),
             new Shape.Words(
                 new Spot(options.Width / 2, 12),
                 Texts.Say("drawing.floor-end.seen-from-behind-front-pair"),
                 Palette.Remark,
                 Anchor.Middle
             ),
-            new Shape.Words(new Spot(options.Width - 2, 12), "right", Palette.Remark, Anchor.End),
+            new Shape.Words(new Spot(options.Width - 2, 12), Texts.Say("drawing.floor-end.right"), Palette.Remark, Anchor.End),
         };
         var y = Header + Reach + 4;
         foreach (var pair in pairs)
@@ -113,6 +113,11 @@ public static class FloorEndDrawing
         var sureness = display.PlusMinus(ShownLengths.Coverage * (pair.UHeightDifferenceMetres ?? 0));
         return display.Rounded(difference) == Length.Zero
             ? Texts.Say("drawing.floor-end.level", sureness)
-            : Texts.Say("drawing.floor-end.higher-by", difference > 0 ? "left" : "right", display.Text(Math.Abs(difference)), sureness);
+            : Texts.Say(
+                "drawing.floor-end.higher-by",
+                difference > 0 ? Texts.Say("drawing.floor-end.left") : Texts.Say("drawing.floor-end.right"),
+                display.Text(Math.Abs(difference)),
+                sureness
+            );
     }
 }

@@ -57,8 +57,9 @@ public static class FloorPlanDrawing
         shapes.AddRange(CentreLine(scene, Header + height));
         shapes.AddRange(ReadingLines.Measured(scene));
         shapes.AddRange(FrameLines.Draw(scene));
-        shapes.AddRange(ReadingLines.Next(scene));
-        shapes.AddRange(ReadingLines.Doubted(scene));
+        var taken = labels.Patches.ToList();
+        shapes.AddRange(ReadingLines.Next(scene, taken));
+        shapes.AddRange(ReadingLines.Doubted(scene, taken));
         shapes.AddRange(seen.Select(s => PointShapes.Draw(scene, labels, s)));
         var bottom = Header + height + 4;
         var (legend, end) = new Legend(scene, labels.LeftOut).Draw(bottom + 4);
@@ -72,8 +73,13 @@ public static class FloorPlanDrawing
         yield return new Shape.Line(new Spot(x, Header), new Spot(x, bottom), Palette.Centre);
         Spot[] arrow = [new(x - 4, Header), new(x, Header - 8), new(x + 4, Header)];
         yield return new Shape.Path(arrow, true, Palette.Rule);
-        yield return new Shape.Words(new Spot(x, 12), "front", Palette.Remark, Anchor.Middle);
-        yield return new Shape.Words(new Spot(2, 12), "left", Palette.Remark);
-        yield return new Shape.Words(new Spot(scene.Options.Width - 2, 12), "right", Palette.Remark, Anchor.End);
+        yield return new Shape.Words(new Spot(x, 12), Texts.Say("drawing.floor-plan.front"), Palette.Remark, Anchor.Middle);
+        yield return new Shape.Words(new Spot(2, 12), Texts.Say("drawing.floor-plan.left"), Palette.Remark);
+        yield return new Shape.Words(
+            new Spot(scene.Options.Width - 2, 12),
+            Texts.Say("drawing.floor-plan.right"),
+            Palette.Remark,
+            Anchor.End
+        );
     }
 }

@@ -29,6 +29,16 @@ internal sealed class PointLabels : IPointLabels
         }
     }
 
+    /// <summary>Where the labels stand: nothing else may be written there.</summary>
+    public IEnumerable<Patch> Patches =>
+        from seen in _scene.Seen
+        where _places.ContainsKey(seen.Id)
+        let place = _places[seen.Id]
+        let width = LabelWidth(seen, _hasWords)
+        let left = place.IsLeft ? 2 : _scene.Options.Width - 2 - width
+        let half = (_hasWords ? TwoLines : OneLine) / 2
+        select new Patch(left, place.Middle - half, left + width, place.Middle + half);
+
     public int LeftOut => _scene.Seen.Count - _places.Count;
 
     /// <summary>The width that the labels of one side need.</summary>

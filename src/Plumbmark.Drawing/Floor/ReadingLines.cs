@@ -29,7 +29,9 @@ internal static class ReadingLines
     }
 
     /// <summary>The doubted readings and points, dashed, with the word.</summary>
-    public static IEnumerable<Shape> Doubted(FloorScene scene)
+    /// <param name="scene">What is drawn.</param>
+    /// <param name="taken">Where words stand already; those written here are added.</param>
+    public static IEnumerable<Shape> Doubted(FloorScene scene, List<Patch> taken)
     {
         var readings = scene.Car.Readings.DistinctBy(r => r.Id).ToDictionary(r => r.Id, StringComparer.Ordinal);
         foreach (var suspect in scene.Answer.Suspects.Take(MostDoubted))
@@ -37,7 +39,7 @@ internal static class ReadingLines
             var reading = suspect.Reading is { } id ? readings.GetValueOrDefault(id) : null;
             var points = reading?.Points.ToList() ?? (suspect.Point is { } point ? [point] : []);
             IReadOnlyList<string> name = suspect.Reading is { } doubted ? ["doubted", doubted] : ["doubted"];
-            foreach (var shape in Along(scene, points, Palette.Doubted, Palette.DoubtedWord, name, share: 0.36, suspect.Sentence))
+            foreach (var shape in Along(scene, taken, points, Palette.Doubted, Palette.DoubtedWord, name, share: 0.36, suspect.Sentence))
             {
                 yield return shape;
             }
@@ -51,7 +53,9 @@ internal static class ReadingLines
     }
 
     /// <summary>The next best reading, with the words.</summary>
-    public static IEnumerable<Shape> Next(FloorScene scene)
+    /// <param name="scene">What is drawn.</param>
+    /// <param name="taken">Where words stand already; those written here are added.</param>
+    public static IEnumerable<Shape> Next(FloorScene scene, List<Patch> taken)
     {
         if (scene.Answer.Next is not [var next, ..])
         {
@@ -71,11 +75,12 @@ internal static class ReadingLines
             "rise" => Texts.Say("drawing.reading-lines.next-rise"),
             _ => Texts.Say("drawing.reading-lines.measure-next"),
         };
-        return Along(scene, points, Palette.Next, Palette.NextWord, [words], share: 0.58, next.Sentence);
+        return Along(scene, taken, points, Palette.Next, Palette.NextWord, [words], share: 0.58, next.Sentence);
     }
 
     private static IEnumerable<Shape> Along(
         FloorScene scene,
+        List<Patch> taken,
         IReadOnlyList<string> points,
         Ink ink,
         Lettering lettering,
@@ -103,10 +108,11 @@ internal static class ReadingLines
                 group.Add(new Shape.Circle(spots[0], 12, ink));
             }
 
-            var (at, hidden) = Clear(scene, from, to, words, lettering, share);
+            var (at, hidden) = Clear(scene, taken, from, to, words, lettering, share);
             // On paper the sheet says it beside the drawing; words across the marks of points would only hide both.
             if (hidden == 0 || scene.Options.HasLegend)
             {
+                taken.Add(Plates(at, words, lettering, scene.Options.Width));
                 group.AddRange(Lines(at, words, lettering, Anchor.Middle, scene.Options.Width));
             }
         }
@@ -131,9 +137,20 @@ internal static class ReadingLines
         }
     }
 
-    /// <summary>Where along a line the words hide no point: the wanted place, or the nearest to it that is as free as any.</summary>
+    /// <summary>What the words of a line cover with their white ground.</summary>
+    private static Patch Plates(Spot at, IReadOnlyList<string> words, Lettering lettering, double pictureWidth)
+    {
+        const double Edge = 4; // as far as Plate keeps words from the picture's side
+        var width = words.Max(w => Plate.WidthOf(w, lettering));
+        var left = Math.Clamp(at.X - (width / 2), Edge, Math.Max(Edge, pictureWidth - Edge - width));
+        var tall = words.Count * lettering.Size * LineHeight / 2;
+        return new Patch(left - 2, at.Y - 4 - tall, left + width + 2, at.Y - 4 + tall);
+    }
+
+    /// <summary>Where along a line, or inwards of it, the words hide no point and no other words: the wanted place, or the nearest to it that is as free as any.</summary>
     private static (Spot At, int Hidden) Clear(
         FloorScene scene,
+        List<Patch> taken,
         Spot from,
         Spot to,
         IReadOnlyList<string> words,
@@ -146,16 +163,25 @@ internal static class ReadingLines
         var half = words.Max(w => Plate.WidthOf(w, lettering)) / 2;
         var tall = words.Count * lettering.Size * LineHeight / 2;
         Spot At(double share) => new(from.X + ((to.X - from.X) * share), from.Y + ((to.Y - from.Y) * share) + 4);
-        int Hidden(Spot at) =>
-            scene
-                .Seen.Select(scene.Figure.Drawn)
-                .Count(p => Math.Abs(p.X - at.X) < half + Mark && Math.Abs(p.Y - (at.Y - 4)) < tall + Mark);
-        return Enumerable
-            .Range(0, Places)
-            .Select(i => 0.2 + (0.05 * i))
-            .OrderBy(share => Hidden(At(share)))
-            .ThenBy(share => Math.Abs(share - wanted))
-            .Select(share => (At(share), Hidden(At(share))))
-            .First();
+        int Hidden(Spot at)
+        {
+            var plates = Plates(at, words, lettering, scene.Options.Width);
+            return taken.Count(plates.Overlaps)
+                + scene
+                    .Seen.Select(scene.Figure.Drawn)
+                    .Count(p => Math.Abs(p.X - at.X) < half + Mark && Math.Abs(p.Y - (at.Y - 4)) < tall + Mark);
+        }
+
+        // Along a rail there may be no room between the rail and the names beside it: then inwards of the line.
+        var inwards = Math.Sign((scene.Options.Width / 2) - ((from.X + to.X) / 2)) * (half + Mark);
+        return (
+            from beside in new[] { 0, inwards }
+            from i in Enumerable.Range(0, Places)
+            let share = 0.2 + (0.05 * i)
+            let at = At(share).Moved(beside, 0)
+            let hidden = Hidden(at)
+            orderby hidden, Math.Abs(beside), Math.Abs(share - wanted)
+            select (at, hidden)
+        ).First();
     }
 }

@@ -77,7 +77,7 @@ public static class PhotoIntake
         if ((long)size.Width * size.Height > MostPixelsAtOnce)
         {
             return new PhotoOutcome.Refused(
-                $"The picture is {codec.Info.Width} by {codec.Info.Height} pixels; at most {MostPixelsAtOnce / 1_000_000} million are taken unless it is a JPEG."
+                Texts.Say("drawing.photo-intake.more-pixels-at-once", codec.Info.Width, codec.Info.Height, MostPixelsAtOnce / 1_000_000)
             );
         }
 

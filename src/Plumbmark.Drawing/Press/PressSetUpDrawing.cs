@@ -57,7 +57,7 @@ public static class PressSetUpDrawing
             new(top.X + (BlockWidth / 2), bed),
             new(top.X - (BlockWidth / 2), bed),
         ];
-        return new("block", name, [new Shape.Path(corners, true, Palette.Box)]);
+        return new(Texts.Say("drawing.press-set-up.block"), name, [new Shape.Path(corners, true, Palette.Box)]);
     }
 
     private static Shape.Group Ram(Spot crown)
@@ -79,7 +79,7 @@ public static class PressSetUpDrawing
             crown.Moved(-Half, -Saddle),
         ];
         return new(
-            "ram",
+            Texts.Say("drawing.press-set-up.ram"),
             Texts.Say("drawing.press-set-up.ram-with-a-soft-saddle"),
             [
                 new Shape.Path(saddle, true, Palette.Box),
@@ -90,7 +90,7 @@ public static class PressSetUpDrawing
                     false,
                     Palette.Next
                 ),
-                new Shape.Words(crown.Moved(Half + 6, -Saddle - 14), "ram", Palette.Note),
+                new Shape.Words(crown.Moved(Half + 6, -Saddle - 14), Texts.Say("drawing.press-set-up.ram"), Palette.Note),
             ]
         );
     }

@@ -37,7 +37,7 @@ public static class TravelSetDrawing
         var shapes = new List<Shape>();
         shapes.AddRange(axes.Draw(words));
         shapes.Add(new Shape.Line(axes.At(0, straight), axes.At(axes.Widest, straight), Palette.Centre));
-        shapes.Add(new Shape.Words(axes.At(0, straight).Moved(6, -4), "straight", Palette.Remark));
+        shapes.Add(new Shape.Words(axes.At(0, straight).Moved(6, -4), Texts.Say("drawing.travel-set.straight"), Palette.Remark));
         if (next is not null)
         {
             shapes.AddRange(Band(log, before, Reach(next), axes));
@@ -166,7 +166,7 @@ public static class TravelSetDrawing
                 Palette.Remark,
                 Anchor.End
             );
-            yield return new Shape.Words(new(2, 10), "stayed", Palette.Remark);
+            yield return new Shape.Words(new(2, 10), Texts.Say("drawing.travel-set.stayed"), Palette.Remark);
         }
 
         // Steps of 1, 2 or 5 times a power of ten in the unit shown.

@@ -17,7 +17,15 @@ public static class RoadCurveDrawing
 
     /// <summary>Toe over travel: the bump steer curve.</summary>
     public static Picture Toe(RoadAnswer answer, RoadDisplay display, RoadDrawingOptions? options = null) =>
-        Of(answer, display, options, Texts.Say("drawing.road-curve.bump-steer-toe-over-travel"), p => p.ToeIn, "toe-out", "toe-in");
+        Of(
+            answer,
+            display,
+            options,
+            Texts.Say("drawing.road-curve.bump-steer-toe-over-travel"),
+            p => p.ToeIn,
+            Texts.Say("drawing.road-curve.toe-out"),
+            Texts.Say("drawing.road-curve.toe-in")
+        );
 
     /// <summary>Camber over travel.</summary>
     public static Picture Camber(RoadAnswer answer, RoadDisplay display, RoadDrawingOptions? options = null) =>
@@ -97,7 +105,14 @@ public static class RoadCurveDrawing
                 yield return new Shape.Words(top.Moved(0, Height + 14), RoadDisplay.Signed(minutes * Minute), Palette.Note, Anchor.Middle);
             }
 
-            foreach (var (travel, words) in new[] { (Up, "bump"), (0.0, Texts.Say("drawing.road-curve.ride-height")), (Down, "rebound") })
+            foreach (
+                var (travel, words) in new[]
+                {
+                    (Up, Texts.Say("drawing.road-curve.bump")),
+                    (0.0, Texts.Say("drawing.road-curve.ride-height")),
+                    (Down, Texts.Say("drawing.road-curve.rebound")),
+                }
+            )
             {
                 var left = At(LowMinutes * Minute, travel);
                 yield return new Shape.Line(left, new Spot(Width - RightRoom, left.Y), travel == 0 ? Palette.Rule : Palette.Measured);

@@ -31,8 +31,8 @@ public static class RoadFrontDrawing
         var (view, height) = Elevation.Fit(answer.Sketches, p => (-p.Y, p.Z), new Spot(0, Above), options.Width, Tallest, outlines);
         var shapes = new List<Shape>
         {
-            new Shape.Words(new Spot(2, 12), "left", Palette.Name),
-            new Shape.Words(new Spot(options.Width - 2, 12), "right", Palette.Name, Anchor.End),
+            new Shape.Words(new Spot(2, 12), Texts.Say("drawing.road-front.left"), Palette.Name),
+            new Shape.Words(new Spot(options.Width - 2, 12), Texts.Say("drawing.road-front.right"), Palette.Name, Anchor.End),
         };
         shapes.AddRange(Ground(answer, view, options));
         foreach (var corner in answer.Sketches)

@@ -19,7 +19,10 @@ public static class RoadSideDrawing
     {
         ArgumentNullException.ThrowIfNull(answer);
         options ??= new RoadDrawingOptions();
-        var title = Texts.Say("drawing.road-side.front-wheel-from-the-side", side == Side.Left ? "Left" : "Right");
+        var title = Texts.Say(
+            "drawing.road-side.front-wheel-from-the-side",
+            side == Side.Left ? Texts.Say("drawing.road-side.left") : Texts.Say("drawing.road-side.right")
+        );
         return answer.Sketches.FirstOrDefault(s => s.Side == side) is { } corner
             ? Draw(answer, corner, options, title)
             : RoadLegend.Empty(options, title, Texts.Say("drawing.road-side.nothing-to-draw-yet-the"));

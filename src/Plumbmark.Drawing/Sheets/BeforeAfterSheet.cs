@@ -39,8 +39,8 @@ public static class BeforeAfterSheet
         List<Block> blocks =
         [
             new ColumnsBlock(
-                [.. Side("Before", before, answerBefore, frameHeight, range)],
-                [.. Side("After", after, answerAfter, frameHeight, range)],
+                [.. Side(Texts.Say("sheet.before-after.before"), before, answerBefore, frameHeight, range)],
+                [.. Side(Texts.Say("sheet.before-after.after"), after, answerAfter, frameHeight, range)],
                 0.5
             ),
             .. Changes(ShownLengths.Of(after), SheetWords.Unit(after), changes),
@@ -52,7 +52,7 @@ public static class BeforeAfterSheet
     private static IEnumerable<Block> Side(string word, CarFile car, FloorAnswer answer, double frameHeight, double rangeMetres)
     {
         yield return new SpaceBlock(4);
-        yield return TextBlock.Heading($"{word}: {VerdictWord.For(answer.Overall.Verdict)}");
+        yield return TextBlock.Heading($"{word}: {VerdictWord.Said(answer.Overall.Verdict)}");
         yield return new TextBlock(
             Texts.Say("sheet.before-after.readings", answer.Overall.Headline, car.StandingReadings.Count()),
             PageType.Small
@@ -87,11 +87,11 @@ public static class BeforeAfterSheet
         {
             TableColumn[] columns =
             [
-                new("What", 1.9),
-                new("Points", 1.3),
-                new("Before", 1.4),
-                new("After", 1.4),
-                new("Change", 0.8, IsRight: true),
+                new(Texts.Say("sheet.before-after.what"), 1.9),
+                new(Texts.Say("sheet.before-after.points-2"), 1.3),
+                new(Texts.Say("sheet.before-after.before"), 1.4),
+                new(Texts.Say("sheet.before-after.after"), 1.4),
+                new(Texts.Say("sheet.before-after.change"), 0.8, IsRight: true),
                 new(Texts.Say("sheet.before-after.sure-to"), 0.8, IsRight: true),
             ];
             yield return new TableBlock(columns, [.. real.Select(c => Row(display, c))]);
@@ -110,10 +110,10 @@ public static class BeforeAfterSheet
     {
         TableColumn[] half =
         [
-            new("What", 2),
-            new("Points", 1.1),
-            new("Before", 0.8, IsRight: true),
-            new("After", 0.8, IsRight: true),
+            new(Texts.Say("sheet.before-after.what"), 2),
+            new(Texts.Say("sheet.before-after.points-2"), 1.1),
+            new(Texts.Say("sheet.before-after.before"), 0.8, IsRight: true),
+            new(Texts.Say("sheet.before-after.after"), 0.8, IsRight: true),
             new(Texts.Say("sheet.before-after.sure-to"), 0.8, IsRight: true),
         ];
         var rowCount = (rest.Count + 1) / 2;

@@ -75,7 +75,7 @@ public static class BlankForm
         yield return new TableBlock(
             [
                 new(Texts.Say("sheet.blank-form.measured-by"), 1.2),
-                new("On", 0.8),
+                new(Texts.Say("sheet.blank-form.on"), 0.8),
                 new(Texts.Say("sheet.blank-form.tape-its-class"), 1.2),
                 new(Texts.Say("sheet.blank-form.heights-with"), 1),
             ],
@@ -104,7 +104,7 @@ public static class BlankForm
 
     private static string Heading(RoundKind kind, LengthUnit units)
     {
-        var unit = units == LengthUnit.Inch ? "inches" : "millimetres";
+        var unit = units == LengthUnit.Inch ? Texts.Say("sheet.blank-form.inches") : Texts.Say("sheet.blank-form.millimetres");
         return kind switch
         {
             RoundKind.Height => Texts.Say("sheet.blank-form.heights-above-the-level-line", unit),
@@ -125,11 +125,11 @@ public static class BlankForm
                 : Value(units, units == LengthUnit.Inch ? "whole" : "read");
         List<TableColumn> columns =
         [
-            new("No", 0.5),
-            new(kind is RoundKind.Height or RoundKind.Drop ? "Point" : "From – to", 1.35),
+            new(Texts.Say("sheet.blank-form.no"), 0.5),
+            new(kind is RoundKind.Height or RoundKind.Drop ? Texts.Say("sheet.blank-form.point") : "From – to", 1.35),
             .. value,
             .. isLong ? [new TableColumn(Texts.Say("sheet.blank-form.tape-starts-at"), 0.9)] : Array.Empty<TableColumn>(),
-            new("Remark", kind is RoundKind.Height ? 1.4 : 0.95),
+            new(Texts.Say("sheet.blank-form.remark"), kind is RoundKind.Height ? 1.4 : 0.95),
         ];
         // Short lines go side by side.
         var across = 2;

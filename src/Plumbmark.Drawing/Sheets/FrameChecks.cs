@@ -23,12 +23,12 @@ internal static class FrameChecks
         yield return TextBlock.CloseHeading(Texts.Say("sheet.frame-checks.other-checks", SheetWords.Unit(car)));
         TableColumn[] columns =
         [
-            new("What", 2),
-            new("Points", 2.2),
-            new("Value", 1, IsRight: true),
+            new(Texts.Say("sheet.frame-checks.what"), 2),
+            new(Texts.Say("sheet.frame-checks.points-2"), 2.2),
+            new(Texts.Say("sheet.frame-checks.value"), 1, IsRight: true),
             new(Texts.Say("sheet.frame-checks.sure-to"), 1, IsRight: true),
-            new("Limit", 1.6),
-            new("Verdict", 1.3),
+            new(Texts.Say("sheet.frame-checks.limit"), 1.6),
+            new(Texts.Say("sheet.frame-checks.verdict"), 1.3),
         ];
         yield return new TableBlock(columns, [.. others.Select(c => Row(display, c))], padding: 0.5);
     }

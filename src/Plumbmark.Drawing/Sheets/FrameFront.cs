@@ -3,6 +3,7 @@ using Plumbmark.Drawing.Pictures;
 using Plumbmark.Drawing.Sheets.Pages;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor;
+using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Drawing.Sheets;
 
@@ -68,7 +69,7 @@ internal static class FrameFront
         }
 
         const double Around = 75; // picture units above and below the frame
-        var heading = TextBlock.CloseHeading("Heights");
+        var heading = TextBlock.CloseHeading(Texts.Say("sheet.frame-front.heights"));
         var side = FloorSideDrawing.Of(
             car,
             answer,

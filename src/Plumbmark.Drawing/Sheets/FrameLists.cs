@@ -30,7 +30,7 @@ internal static class FrameLists
         var told = doubted.Concat(Unknown(answer)).ToHashSet(StringComparer.Ordinal);
         return
         [
-            .. List("Why", [.. answer.Overall.Why.Where(w => !told.Contains(w))], reasons),
+            .. List(Texts.Say("sheet.frame-lists.why"), [.. answer.Overall.Why.Where(w => !told.Contains(w))], reasons),
             .. doubted.Count <= MostDoubtedBeside ? List(Texts.Say("sheet.frame-lists.doubted-readings"), doubted, int.MaxValue) : [],
             .. List(
                 Texts.Say("sheet.frame-lists.measure-next"),

@@ -28,10 +28,10 @@ internal static class FramePairs
         );
         TableColumn[] columns =
         [
-            new("Pair", 0.75),
+            new(Texts.Say("sheet.frame-pairs.pair"), 0.75),
             new(Texts.Say("sheet.frame-pairs.middle-off-the-centre-line"), 1.75),
             new(Texts.Say("sheet.frame-pairs.ahead-which-side"), 1.75),
-            new("Width", 0.9),
+            new(Texts.Say("sheet.frame-pairs.width"), 0.9),
             new(Texts.Say("sheet.frame-pairs.higher-which-side"), 1.75),
         ];
         yield return new TableBlock(columns, [.. answer.Pairs.Select(p => Row(display, answer, p))], padding: 0.5);
@@ -71,16 +71,32 @@ internal static class FramePairs
         return
         [
             new TableCell($"{pair.Left} – {pair.Right}", PageType.DenseStrong),
-            Cell(display, pair.SideShiftMetres, pair.USideShiftMetres, For("sideShift"), "left", "right", inPlan),
-            Cell(display, pair.StaggerMetres, pair.UStaggerMetres, For("stagger"), "left", "right", inPlan),
+            Cell(
+                display,
+                pair.SideShiftMetres,
+                pair.USideShiftMetres,
+                For("sideShift"),
+                Texts.Say("sheet.frame-pairs.left"),
+                Texts.Say("sheet.frame-pairs.right"),
+                inPlan
+            ),
+            Cell(
+                display,
+                pair.StaggerMetres,
+                pair.UStaggerMetres,
+                For("stagger"),
+                Texts.Say("sheet.frame-pairs.left"),
+                Texts.Say("sheet.frame-pairs.right"),
+                inPlan
+            ),
             Cell(display, pair.WidthMetres, pair.UWidthMetres, For("width"), "", "", inPlan),
             Cell(
                 display,
                 pair.LevelledHeightDifferenceMetres ?? pair.HeightDifferenceMetres,
                 pair.ULevelledHeightDifferenceMetres ?? pair.UHeightDifferenceMetres,
                 For("heightDifference"),
-                "left",
-                "right",
+                Texts.Say("sheet.frame-pairs.left"),
+                Texts.Say("sheet.frame-pairs.right"),
                 inHeight
             ),
         ];

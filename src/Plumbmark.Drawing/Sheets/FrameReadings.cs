@@ -17,7 +17,7 @@ internal static class FrameReadings
             yield break;
         }
 
-        var unit = car.Units == LengthUnit.Inch ? "inches" : "millimetres";
+        var unit = car.Units == LengthUnit.Inch ? Texts.Say("sheet.frame-readings.inches") : Texts.Say("sheet.frame-readings.millimetres");
         yield return TextBlock.CloseHeading(Texts.Say("sheet.frame-readings.readings-as-written-down-a", standing.Count, unit));
         var doubted = answer.Suspects.Select(s => s.Reading).OfType<string>().ToHashSet(StringComparer.Ordinal);
         foreach (var kind in standing.GroupBy(Caption).OrderBy(g => Order(g.First())))

@@ -43,14 +43,19 @@ public static class PartsSheet
 
     private static TableBlock Overview(BenchAnswer answer) =>
         new(
-            [new("Part", 2), new(Texts.Say("sheet.parts.what-to-do"), 1), new(Texts.Say("sheet.parts.as-measured"), 1), new("Type", 2)],
+            [
+                new(Texts.Say("sheet.parts.part"), 2),
+                new(Texts.Say("sheet.parts.what-to-do"), 1),
+                new(Texts.Say("sheet.parts.as-measured"), 1),
+                new(Texts.Say("sheet.parts.type"), 2),
+            ],
             [
                 .. answer.Parts.Select(p =>
                     (IReadOnlyList<TableCell>)
                         [
                             new TableCell(Capital(PartWords.Title(p.Part)), PageType.CellStrong),
-                            new TableCell(DispositionWord.For(p.Disposition), PageType.CellStrong),
-                            new TableCell(VerdictWord.For(p.Verdict), SheetWords.LetteringFor(p.Verdict)),
+                            new TableCell(DispositionWord.Said(p.Disposition), PageType.CellStrong),
+                            new TableCell(VerdictWord.Said(p.Verdict), SheetWords.LetteringFor(p.Verdict)),
                             new TableCell(TypeWords(p)),
                         ]
                 ),
@@ -59,7 +64,7 @@ public static class PartsSheet
 
     private static IEnumerable<Block> PartBlocks(BenchText text, PartAnswer part)
     {
-        yield return TextBlock.Heading($"{Capital(PartWords.Title(part.Part))}: {DispositionWord.For(part.Disposition)}");
+        yield return TextBlock.Heading($"{Capital(PartWords.Title(part.Part))}: {DispositionWord.Said(part.Disposition)}");
         yield return new TextBlock(Tag(part.Part), PageType.Small, staysWithNext: true);
         foreach (var reason in part.Reasons)
         {
@@ -93,13 +98,13 @@ public static class PartsSheet
     {
         TableColumn[] columns =
         [
-            new("Dimension", 2),
-            new("Measured", 1.1, IsRight: true),
+            new(Texts.Say("sheet.parts.dimension"), 2),
+            new(Texts.Say("sheet.parts.measured"), 1.1, IsRight: true),
             new(Texts.Say("sheet.parts.sure-to"), 0.9, IsRight: true),
-            new("Against", 1.5),
+            new(Texts.Say("sheet.parts.against"), 1.5),
             new(Texts.Say("sheet.parts.off-by"), 1, IsRight: true),
-            new("Limit", 1.5),
-            new("Verdict", 1.5),
+            new(Texts.Say("sheet.parts.limit"), 1.5),
+            new(Texts.Say("sheet.parts.verdict"), 1.5),
         ];
         return new TableBlock(columns, [.. dimensions.SelectMany(d => Rows(text, d))], padding: 0.9);
     }
@@ -155,7 +160,7 @@ public static class PartsSheet
         {
             ComparedWith.Book => Texts.Say("sheet.parts.book", comparison.Reference),
             ComparedWith.Mirror => Texts.Say("sheet.parts.other-side", comparison.Reference),
-            ComparedWith.Itself => "itself",
+            ComparedWith.Itself => Texts.Say("sheet.parts.itself"),
             _ => throw new System.Diagnostics.UnreachableException(),
         };
 

@@ -103,9 +103,9 @@ public static class PressSheet
         yield return new TextBlock(Texts.Say("sheet.press.every-bite-as-it-was"), PageType.Strong, staysWithNext: true, below: 1);
         TableColumn[] columns =
         [
-            new("Bite", 0.6),
-            new("Travel", 0.9, IsRight: true),
-            new("Gauge", 0.7, IsRight: true),
+            new(Texts.Say("sheet.press.bite"), 0.6),
+            new(Texts.Say("sheet.press.travel"), 0.9, IsRight: true),
+            new(Texts.Say("sheet.press.gauge"), 0.7, IsRight: true),
             new(Texts.Say("sheet.press.left-over"), 0.9, IsRight: true),
             new(Texts.Say("sheet.press.what-it-told"), 3.4),
             new(Texts.Say("sheet.press.why-to-stop"), 2.4),

@@ -23,13 +23,13 @@ public static class RoadSheet
     private static IEnumerable<Block> Blocks(RoadDisplay display, RoadAnswer answer) =>
         [
             new VerdictBlock(answer.Verdict, answer.Headline),
-            .. Sentences("Why", answer.Why),
+            .. Sentences(Texts.Say("sheet.road.why"), answer.Why),
             .. Pictures(display, answer),
             .. Figures(display, answer.Figures),
             .. Settings(display, answer.Settings),
             .. Wheels(display, answer),
             .. Sentences(Texts.Say("sheet.road.would-sharpen-it-most"), [.. answer.Unmeasured.Select(u => RoadText.Line(u, display))]),
-            .. Sentences("Missing", answer.Missing),
+            .. Sentences(Texts.Say("sheet.road.missing"), answer.Missing),
             .. Sentences(Texts.Say("sheet.road.taken-as-drawn-or-otherwise"), answer.Assumed),
             .. SheetWords.CautionBlocks(answer.Cautions),
         ];
@@ -60,12 +60,12 @@ public static class RoadSheet
         yield return new TextBlock(Texts.Say("sheet.road.is-how-sure-a-value"), PageType.Small, staysWithNext: true);
         TableColumn[] columns =
         [
-            new("What", 1.9),
-            new("Value", 1, IsRight: true),
+            new(Texts.Say("sheet.road.what"), 1.9),
+            new(Texts.Say("sheet.road.value"), 1, IsRight: true),
             new(Texts.Say("sheet.road.sure-to"), 0.9, IsRight: true),
             new(Texts.Say("sheet.road.as-drawn"), 1, IsRight: true),
             new(Texts.Say("sheet.road.the-book-asks"), 1.8),
-            new("Verdict", 1.2),
+            new(Texts.Say("sheet.road.verdict"), 1.2),
             new(Texts.Say("sheet.road.what-makes-the-difference"), 2.4),
         ];
         yield return new TableBlock(columns, [.. figures.Select(f => Row(display, f))], padding: 0.9);
@@ -79,7 +79,7 @@ public static class RoadSheet
                 figure.IsAsDrawn ? Texts.Say("sheet.road.as-drawn-2") : $"±{display.Size(figure.Kind, ShownUncertainty * figure.U)}"
             ),
             new TableCell(display.Said(figure.Kind, figure.Drawn)),
-            new TableCell(figure.Book is { } book ? RoadText.Asked(book, display) : "nothing", PageType.CellSmall),
+            new TableCell(figure.Book is { } book ? RoadText.Asked(book, display) : Texts.Say("sheet.road.nothing"), PageType.CellSmall),
             new TableCell(
                 figure.Book is null ? "" : SheetWords.For(figure.Verdict),
                 figure.Verdict is null ? PageType.Small : SheetWords.LetteringFor(figure.Verdict)
@@ -111,11 +111,11 @@ public static class RoadSheet
 
         TableColumn[] columns =
         [
-            new("Adjuster", 2),
-            new("Side", 1),
-            new("From", 1, IsRight: true),
-            new("To", 1, IsRight: true),
-            new("Remark", 2),
+            new(Texts.Say("sheet.road.adjuster"), 2),
+            new(Texts.Say("sheet.road.side"), 1),
+            new(Texts.Say("sheet.road.from"), 1, IsRight: true),
+            new(Texts.Say("sheet.road.to"), 1, IsRight: true),
+            new(Texts.Say("sheet.road.remark"), 2),
         ];
         yield return new TableBlock(
             columns,
@@ -150,11 +150,11 @@ public static class RoadSheet
         yield return TextBlock.Heading(Texts.Say("sheet.road.read-at-the-wheels"));
         TableColumn[] columns =
         [
-            new("What", 2.4),
-            new("Value", 1, IsRight: true),
+            new(Texts.Say("sheet.road.what"), 2.4),
+            new(Texts.Say("sheet.road.value"), 1, IsRight: true),
             new(Texts.Say("sheet.road.sure-to"), 1, IsRight: true),
-            new("Verdict", 1.2),
-            new("Remark", 3),
+            new(Texts.Say("sheet.road.verdict"), 1.2),
+            new(Texts.Say("sheet.road.remark"), 3),
         ];
         yield return new TableBlock(
             columns,

@@ -18,7 +18,7 @@ internal static class SheetWords
 
     public static string Unit(CarFile car) => car.Units == LengthUnit.Inch ? "in" : "mm";
 
-    public static string For(Verdict? verdict) => verdict is { } known ? VerdictWord.For(known) : Texts.Say("sheet.no-limit-known");
+    public static string For(Verdict? verdict) => verdict is { } known ? VerdictWord.Said(known) : Texts.Say("sheet.no-limit-known");
 
     public static Lettering LetteringFor(Verdict? verdict) =>
         verdict switch

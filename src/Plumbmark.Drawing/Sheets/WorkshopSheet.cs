@@ -104,13 +104,13 @@ public static class WorkshopSheet
         var display = ShownLengths.Of(car);
         TableColumn[] columns =
         [
-            new("Point", 0.9),
+            new(Texts.Say("sheet.workshop.point"), 0.9),
             new(Texts.Say("sheet.workshop.move-it"), 1.7),
             new(Texts.Say("sheet.workshop.sure-to"), 0.9),
             new(Texts.Say("sheet.workshop.measure-from"), 1),
             new(Texts.Say("sheet.workshop.now", SheetWords.Unit(car)), 0.9, IsRight: true),
             new(Texts.Say("sheet.workshop.wanted", SheetWords.Unit(car)), 0.9, IsRight: true),
-            new("Remark", 2),
+            new(Texts.Say("sheet.workshop.remark"), 2),
         ];
         return new TableBlock(columns, [.. moves.Select(m => Row(display, m))], padding: 2.5);
     }
@@ -132,12 +132,12 @@ public static class WorkshopSheet
     private static string Towards(MoveDirection direction) =>
         direction switch
         {
-            MoveDirection.Forward => "forward",
-            MoveDirection.Rearward => "rearward",
+            MoveDirection.Forward => Texts.Say("sheet.workshop.forward"),
+            MoveDirection.Rearward => Texts.Say("sheet.workshop.rearward"),
             MoveDirection.Left => Texts.Say("sheet.workshop.to-the-left"),
             MoveDirection.Right => Texts.Say("sheet.workshop.to-the-right"),
-            MoveDirection.Up => "up",
-            MoveDirection.Down => "down",
+            MoveDirection.Up => Texts.Say("sheet.workshop.up"),
+            MoveDirection.Down => Texts.Say("sheet.workshop.down"),
             _ => throw new System.Diagnostics.UnreachableException(),
         };
 

@@ -148,7 +148,7 @@ internal sealed class AdviceSentences(BenchCase part)
             yield return Texts.Say(
                 "bench.advice.only-measured-and-found-true",
                 Listed(cover.Told.Select(DimensionWords.Name)),
-                cover.Told.Count == 1 ? "was" : "were",
+                cover.Told.Count == 1 ? Texts.Say("bench.advice.was") : Texts.Say("bench.advice.were"),
                 Listed(cover.Missing.Select(g => g.What))
             );
         }
@@ -260,6 +260,6 @@ internal sealed class AdviceSentences(BenchCase part)
         var limit = comparison.Limit is { } l
             ? Texts.Say("bench.advice.limit", Text.Value(value.Quantity, l.Si, Math.Min(l.Si / 10, comparison.U)))
             : "";
-        return $"{what} ({Text.PlusMinus(value.Quantity, comparison.U)}{limit}): {VerdictWord.For(comparison.Verdict ?? Verdict.CannotTellYet)}.";
+        return $"{what} ({Text.PlusMinus(value.Quantity, comparison.U)}{limit}): {VerdictWord.Said(comparison.Verdict ?? Verdict.CannotTellYet)}.";
     }
 }

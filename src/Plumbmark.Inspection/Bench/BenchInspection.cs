@@ -96,7 +96,7 @@ public static class BenchInspection
             from what in new[] { Disposition.Replace, Disposition.Straighten, Disposition.MeasureAgain, Disposition.Keep }
             let count = parts.Count(p => p.Disposition == what)
             where count > 0
-            select $"{DispositionWord.For(what)} {count}";
+            select $"{DispositionWord.Said(what)} {count}";
         return $"{(parts.Count == 1 ? Texts.Say("bench.inspection.one-part") : Texts.Say("bench.inspection.parts", parts.Count))}: {string.Join(", ", counts)}.";
     }
 }

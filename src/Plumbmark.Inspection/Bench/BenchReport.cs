@@ -19,8 +19,8 @@ public static class BenchReport
                 Texts.Say(
                     "bench.report.measured",
                     PartWords.Title(part.Part),
-                    DispositionWord.For(part.Disposition),
-                    VerdictWord.For(part.Verdict)
+                    DispositionWord.Said(part.Disposition),
+                    VerdictWord.Said(part.Verdict)
                 )
             );
             Lines(text, part.Reasons);
@@ -32,7 +32,7 @@ public static class BenchReport
 
             Lines(text, part.Wanting);
             Heading(text, Texts.Say("bench.report.measure-next"), part.MeasureNext);
-            Heading(text, "Remember", part.Reminders);
+            Heading(text, Texts.Say("bench.report.remember"), part.Reminders);
         }
 
         return text.ToString();
@@ -76,7 +76,7 @@ public static class BenchReport
                 )
                 : Texts.Say("bench.report.no-limit-known");
             text.Append(
-                $"  {against}, {limit}{(comparison.Verdict is { } verdict ? $": {VerdictWord.For(verdict)}" : "")}{(comparison.PutDownTo is { } other ? Texts.Say("bench.report.put-down-to", other) : "")}"
+                $"  {against}, {limit}{(comparison.Verdict is { } verdict ? $": {VerdictWord.Said(verdict)}" : "")}{(comparison.PutDownTo is { } other ? Texts.Say("bench.report.put-down-to", other) : "")}"
             );
         }
 

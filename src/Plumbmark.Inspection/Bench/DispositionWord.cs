@@ -2,7 +2,7 @@ using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Bench;
 
-/// <summary>The words of what to do with a part: the same on the page, on the sheet and in JSON.</summary>
+/// <summary>The words of what to do with a part, in English as JSON and tables have them, and in the language spoken as sheets and texts say them.</summary>
 public static class DispositionWord
 {
     /// <summary>keep, straighten, replace, or measure again.</summary>
@@ -12,6 +12,16 @@ public static class DispositionWord
             Disposition.Keep => "keep",
             Disposition.Straighten => "straighten",
             Disposition.Replace => "replace",
-            _ => Texts.Say("bench.disposition-word.measure-again"),
+            _ => "measure again",
+        };
+
+    /// <summary>The same for people, in the language spoken.</summary>
+    public static string Said(Disposition disposition) =>
+        disposition switch
+        {
+            Disposition.Keep => Texts.Say("disposition.keep"),
+            Disposition.Straighten => Texts.Say("disposition.straighten"),
+            Disposition.Replace => Texts.Say("disposition.replace"),
+            _ => Texts.Say("disposition.measure-again"),
         };
 }

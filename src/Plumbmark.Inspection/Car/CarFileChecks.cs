@@ -6,8 +6,27 @@ namespace Plumbmark.Inspection.Car;
 /// <summary>What must hold between the parts of a car file: names that are used exist, partners agree, a start graduation leaves a length.</summary>
 internal static class CarFileChecks
 {
+    // Three times the largest frame and ten times the longest job known; what a file of many more asks to be worked out would take minutes on every page.
+    private const int MostPoints = 200;
+    private const int MostReadings = 4000;
+
     // Every field in which a reading names a point; the checks of the fields themselves are the readers' business.
     private static readonly string[] s_pointFields = ["point", "from", "to"];
+
+    /// <summary>Not more than can be worked out while somebody waits.</summary>
+    public static void Amounts(IReadOnlyList<JsonPart> points, IReadOnlyList<JsonPart> readings, Faults faults)
+    {
+        Amount(points, MostPoints, "car.file-checks.more-points", faults);
+        Amount(readings, MostReadings, "car.file-checks.more-readings", faults);
+    }
+
+    private static void Amount(IReadOnlyList<JsonPart> items, int most, string sentence, Faults faults)
+    {
+        if (items.Count > most)
+        {
+            faults.Add(items[most], Texts.Say(sentence, items.Count, most));
+        }
+    }
 
     /// <summary>Partners must be there and name each other.</summary>
     /// <param name="points">The points that could be read.</param>

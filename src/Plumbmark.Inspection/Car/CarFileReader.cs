@@ -59,7 +59,9 @@ public static class CarFileReader
         var photos = fields.List("photos", part => PhotoOfJson.Read(new Fields(part, faults, units)));
         fields.RefuseOthers();
 
-        HashSet<string> named = [.. (frame?.Items("points") ?? []).Select(p => p.TextOf("id")).OfType<string>()];
+        var allPoints = frame?.Items("points") ?? [];
+        CarFileChecks.Amounts(allPoints, fields.Items("readings"), faults);
+        HashSet<string> named = [.. allPoints.Select(p => p.TextOf("id")).OfType<string>()];
         CarFileChecks.Points(points, named, faults);
         CarFileChecks.ReadingPoints(fields.Items("readings"), named, faults);
         CarFileChecks.Readings(readings, faults);

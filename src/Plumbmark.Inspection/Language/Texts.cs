@@ -46,6 +46,9 @@ public static class Texts
     public static string Count(string key, int count, params ReadOnlySpan<object?> parts) =>
         Say(count == 1 ? $"{key}.one" : $"{key}.many", [count, .. parts]);
 
+    /// <summary>Words side by side, such as "B.L, C.L, D.L".</summary>
+    public static string List(IEnumerable<string> words) => string.Join(Say("list.between"), words);
+
     /// <summary>A number in a sentence, written the same in every language.</summary>
     /// <param name="number">The number, in the unit that the sentence names; none is written as nothing.</param>
     /// <param name="format">Such as <c>0.0</c>.</param>

@@ -25,14 +25,14 @@ public static class PressTextReport
             if (report.Plan is { } plan && report.State is not PressState.Refused)
             {
                 Lines(text, Texts.Say("press.text-report.set-it-up"), words.SetUp(plan.Layout));
-                Lines(text, "Expect", words.Expect(plan));
+                Lines(text, Texts.Say("press.text-report.expect"), words.Expect(plan));
             }
 
             Bites(text, report.Log, words);
             text.Append('\n');
         }
 
-        Lines(text, "Always", GateWords.Cautions);
+        Lines(text, Texts.Say("press.text-report.always"), GateWords.Cautions);
         return text.ToString();
     }
 
@@ -43,11 +43,11 @@ public static class PressTextReport
             return;
         }
 
-        text.Append("  Bites\n");
+        text.Append(Texts.Say("press.text-report.bites"));
         foreach (var bite in log.Bites)
         {
             text.Append(
-                $"    {bite.Record.Id, -6} travel {bite.Record.Travel.AsTyped, -8} {words.Told(bite)} Left {words.Text(bite.LeftMetres)}.\n"
+                $"    {bite.Record.Id, -6} {Texts.Say("press.text-report.bite", $"{bite.Record.Travel.AsTyped, -8}", words.Told(bite), words.Text(bite.LeftMetres))}\n"
             );
             Lines(text, null, [.. bite.Stops.Select(PressWords.Stop)]);
         }
@@ -55,7 +55,7 @@ public static class PressTextReport
         text.Append(
             Texts.Say(
                 "press.text-report.straight",
-                log.Straightness is { } verdict ? VerdictWord.For(verdict) : Texts.Say("press.text-report.no-limit-known")
+                log.Straightness is { } verdict ? VerdictWord.Said(verdict) : Texts.Say("press.text-report.no-limit-known")
             )
         );
     }

@@ -92,7 +92,9 @@ public sealed class PressWords
         if (Math.Abs(layout.RightBlockHigherMetres) >= _show.Division.Metres / 2)
         {
             var (side, rise) =
-                layout.RightBlockHigherMetres > 0 ? ("right", layout.RightBlockHigherMetres) : ("left", -layout.RightBlockHigherMetres);
+                layout.RightBlockHigherMetres > 0
+                    ? (Texts.Say("press.right"), layout.RightBlockHigherMetres)
+                    : (Texts.Say("press.left"), -layout.RightBlockHigherMetres);
             said.Add(Texts.Say("press.pack-the-block-higher-so", side, Text(rise)));
         }
 

@@ -9,10 +9,10 @@ public static class RoadNames
     public static string Of(FigureKind kind) =>
         kind switch
         {
-            FigureKind.Camber => "camber",
-            FigureKind.Castor => "castor",
+            FigureKind.Camber => Texts.Say("road.names.camber"),
+            FigureKind.Castor => Texts.Say("road.names.castor"),
             FigureKind.KingPin => Texts.Say("road.names.king-pin-inclination"),
-            FigureKind.ToeIn => "toe-in",
+            FigureKind.ToeIn => Texts.Say("road.names.toe-in"),
             FigureKind.CamberSplit => Texts.Say("road.names.camber-split-left-less-right"),
             FigureKind.CastorSplit => Texts.Say("road.names.castor-split-left-less-right"),
             FigureKind.BumpSteer => Texts.Say("road.names.bump-steer"),
@@ -21,7 +21,7 @@ public static class RoadNames
             FigureKind.RearToeIn => Texts.Say("road.names.rear-toe-in"),
             FigureKind.Thrust => Texts.Say("road.names.thrust-line-from-the-centre"),
             FigureKind.SetBack => Texts.Say("road.names.front-set-back"),
-            FigureKind.Wheelbase => "wheelbase",
+            FigureKind.Wheelbase => Texts.Say("road.names.wheelbase"),
             FigureKind.WheelbaseSplit => Texts.Say("road.names.wheelbase-split-left-less-right"),
             FigureKind.FrontTrack => Texts.Say("road.names.front-track"),
             FigureKind.RearTrack => Texts.Say("road.names.rear-track"),
@@ -41,7 +41,7 @@ public static class RoadNames
         };
 
     /// <summary>A side.</summary>
-    public static string Of(Side side) => side == Side.Left ? "left" : "right";
+    public static string Of(Side side) => side == Side.Left ? Texts.Say("road.names.left") : Texts.Say("road.names.right");
 
     /// <summary>A wheel.</summary>
     public static string Of(WheelPlace wheel) =>
@@ -65,7 +65,7 @@ public static class RoadNames
             CornerPart.UpperArm => Texts.Say("road.names.upper-arm"),
             CornerPart.LowerArm => Texts.Say("road.names.lower-arm"),
             CornerPart.TrackRod => Texts.Say("road.names.track-rods-length"),
-            CornerPart.Upright => "upright",
+            CornerPart.Upright => Texts.Say("road.names.upright"),
             CornerPart.Lever => Texts.Say("road.names.steering-lever"),
             CornerPart.Stub => Texts.Say("road.names.stub-axle"),
             CornerPart.RearEye => Texts.Say("road.names.rear-eye-or-inner-pivot"),
@@ -76,14 +76,14 @@ public static class RoadNames
     public static string Of(PartQuantity quantity) =>
         quantity switch
         {
-            PartQuantity.Forward => "forward",
-            PartQuantity.Out => "out",
-            PartQuantity.Up => "up",
+            PartQuantity.Forward => Texts.Say("road.names.forward"),
+            PartQuantity.Out => Texts.Say("road.names.out"),
+            PartQuantity.Up => Texts.Say("road.names.up"),
             PartQuantity.FrontHalf => Texts.Say("road.names.front-half-longer"),
             PartQuantity.RearHalf => Texts.Say("road.names.rear-half-longer"),
             PartQuantity.Ahead => Texts.Say("road.names.outer-joint-forward"),
             PartQuantity.Reach => Texts.Say("road.names.reach-longer"),
-            PartQuantity.Length => "longer",
+            PartQuantity.Length => Texts.Say("road.names.longer"),
             PartQuantity.Camber => Texts.Say("road.names.more-camber"),
             _ => Texts.Say("road.names.more-toe-in"),
         };

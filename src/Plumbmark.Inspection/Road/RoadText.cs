@@ -18,15 +18,15 @@ public static class RoadText
         ArgumentNullException.ThrowIfNull(display);
         var text = new StringBuilder();
         text.AppendLine(answer.Headline);
-        Section(text, "Why", answer.Why);
+        Section(text, Texts.Say("road.why"), answer.Why);
         Section(text, Texts.Say("road.as-frame-and-parts-would"), [.. answer.Figures.Select(f => Line(f, display))]);
         RoadTravelText.Add(answer, display, (title, lines) => Section(text, title, lines));
         Section(text, Texts.Say("road.read-at-the-wheels"), [.. answer.Wheels.Select(w => Line(w, display)), .. answer.WheelRemarks]);
         Section(text, Texts.Say("road.would-sharpen-it-most"), [.. answer.Unmeasured.Select(u => Line(u, display))]);
         Section(text, Texts.Say("road.linear-and-by-trial"), [.. answer.Trials.Select(t => Line(t, display))]);
-        Section(text, "Missing", answer.Missing);
+        Section(text, Texts.Say("road.missing"), answer.Missing);
         Section(text, Texts.Say("road.taken-as-drawn-or-otherwise"), answer.Assumed);
-        Section(text, "Cautions", answer.Cautions);
+        Section(text, Texts.Say("road.cautions"), answer.Cautions);
         return text.ToString().ReplaceLineEndings("\n");
     }
 
@@ -74,14 +74,14 @@ public static class RoadText
 
     private static string Line(RoadFigure f, RoadDisplay display)
     {
-        var verdict = f.Verdict is { } v ? $"  [{VerdictWord.For(v)}]" : "";
+        var verdict = f.Verdict is { } v ? $"  [{VerdictWord.Said(v)}]" : "";
         var toe = f is { Kind: FigureKind.ToeIn, Side: null } && display.ToeAtRim(f.Value) is { } said ? $" ({said})" : "";
         return $"{RoadNames.Of(f.Kind, f.Side)}: {display.Said(f.Kind, f.Value)}{toe} {Sureness(f, display)}{verdict}";
     }
 
     private static string Line(WheelResult w, RoadDisplay display)
     {
-        var verdict = w.Verdict is { } v ? $"  [{VerdictWord.For(v)}]" : "";
+        var verdict = w.Verdict is { } v ? $"  [{VerdictWord.Said(v)}]" : "";
         var remarks = w.Remarks.Count > 0 ? $" {string.Join(" ", w.Remarks)}" : "";
         return $"{RoadSentences.NameOf(w)}: {display.Said(w.Kind, w.Value)} ±{display.Size(w.Kind, 2 * w.U)}{verdict}{remarks}";
     }
@@ -112,7 +112,7 @@ public static class RoadText
         Texts.Say(
             "road.linear-to-tried-to",
             RoadNames.Of(t.Kind, t.Side),
-            t.Agrees ? "agree" : Texts.Say("road.do-not-agree-go-by"),
+            t.Agrees ? Texts.Say("road.agree") : Texts.Say("road.do-not-agree-go-by"),
             display.Said(t.Kind, t.LinearLow),
             display.Said(t.Kind, t.LinearHigh),
             display.Said(t.Kind, t.TriedLow),

@@ -9,15 +9,15 @@ internal static class RoadTravelText
     private static string Right => Texts.Say("road.travel.right-front-wheel-through-its");
     private static readonly string[] s_columns =
     [
-        "travel",
-        "camber",
-        "toe-in",
-        "castor",
-        "king-pin",
+        Texts.Say("road.travel.travel-2"),
+        Texts.Say("road.travel.camber-2"),
+        Texts.Say("road.travel.toe-in-2"),
+        Texts.Say("road.travel.castor-2"),
+        Texts.Say("road.travel.king-pin-2"),
         Texts.Say("road.travel.half-track"),
-        "forward",
-        "scrub",
-        "trail",
+        Texts.Say("road.travel.forward-2"),
+        Texts.Say("road.travel.scrub-2"),
+        Texts.Say("road.travel.trail-2"),
         Texts.Say("road.travel.roll-centre"),
     ];
 

@@ -40,7 +40,7 @@ public static class WheelReadingWords
             ),
             WheelReading.Across r => Texts.Say(
                 "road.wheel-reading.toe-ahead-behind-at",
-                r.Axle == Axle.Front ? "front" : "rear",
+                r.Axle == Axle.Front ? Texts.Say("road.wheel-reading.front") : Texts.Say("road.wheel-reading.rear"),
                 r.Ahead.AsTyped,
                 r.Behind.AsTyped,
                 r.Diameter.AsTyped,

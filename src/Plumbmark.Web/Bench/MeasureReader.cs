@@ -1,5 +1,6 @@
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Bench;
+using Plumbmark.Inspection.Language;
 using Plumbmark.Web.Layout;
 using Plumbmark.Web.Server;
 using static Plumbmark.Inspection.Language.Texts;
@@ -84,7 +85,7 @@ internal sealed class MeasureReader(CarRequest request, FieldFaults faults)
 
         if (gaps.Count < 3 && !faults.Any)
         {
-            faults.Add("at1", Words.Count(gaps.Count, "bench.measure.too-few-gaps"));
+            faults.Add("at1", Texts.Count("bench.measure.too-few-gaps", gaps.Count));
         }
 
         return faults.Any ? null : new Measure.Straightedge(id, dimension, gaps);

@@ -1,5 +1,6 @@
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Bench;
+using Plumbmark.Inspection.Language;
 using Plumbmark.Web.Layout;
 using static Plumbmark.Inspection.Language.Texts;
 
@@ -12,7 +13,7 @@ internal static class MeasureWords
         measure switch
         {
             Measure.Plain m => $"{DimensionWords.Name(m.Dimension)}: {Typed(m.Values)}",
-            Measure.Angle m => $"{DimensionWords.Name(m.Dimension)}: {Words.List(m.Degrees.Select(AmountText.Write))}",
+            Measure.Angle m => $"{DimensionWords.Name(m.Dimension)}: {Texts.List(m.Degrees.Select(AmountText.Write))}",
             Measure.Bore m => Say(
                 "bench.measure.bore-n-n-n",
                 DimensionWords.Name(m.Name),
@@ -29,10 +30,10 @@ internal static class MeasureWords
             ),
             Measure.Heights m => Say(
                 "bench.measure.above-a-face-at",
-                Words.List(m.Places.Select(p => $"{DimensionWords.Name(p.Dimension)} {p.Height.AsTyped}")),
+                Texts.List(m.Places.Select(p => $"{DimensionWords.Name(p.Dimension)} {p.Height.AsTyped}")),
                 Typed([.. m.Face.Select(f => f.Height)])
             ),
-            Measure.Straightedge m => Say("bench.measure.n-gaps-n", DimensionWords.Name(m.Dimension), Words.List(m.Gaps.Select(Gap))),
+            Measure.Straightedge m => Say("bench.measure.n-gaps-n", DimensionWords.Name(m.Dimension), Texts.List(m.Gaps.Select(Gap))),
             Measure.Rods m => Say(
                 "bench.measure.rods-in-and",
                 DimensionWords.Name(m.From),
@@ -44,20 +45,20 @@ internal static class MeasureWords
             ),
             Measure.BackToBack m => Say(
                 "bench.measure.back-to-back-2",
-                Words.List(m.Differences.Select(d => Say("bench.measure.n-larger-by-n", DimensionWords.Name(d.Dimension), d.Value.AsTyped)))
+                Texts.List(m.Differences.Select(d => Say("bench.measure.n-larger-by-n", DimensionWords.Name(d.Dimension), d.Value.AsTyped)))
             ),
             Measure.SpringLoads m => Say(
                 "bench.measure.lengths",
-                Words.List(m.Loads.Select(l => Say("bench.measure.n-under-n", l.Length.AsTyped, AmountText.Write(l.Load))))
+                Texts.List(m.Loads.Select(l => Say("bench.measure.n-under-n", l.Length.AsTyped, AmountText.Write(l.Load))))
             ),
             Measure.RunOut m => Say("bench.measure.n-dial-n", DimensionWords.Name(m.Dimension), Typed(m.Readings)),
             _ => measure.Id,
         };
 
-    private static string Typed(IReadOnlyList<Length> lengths) => Words.List(lengths.Select(l => l.AsTyped));
+    private static string Typed(IReadOnlyList<Length> lengths) => Texts.List(lengths.Select(l => l.AsTyped));
 
     private static string Gap(Gap gap) =>
-        gap.Sheets is { } sheets ? Say("bench.measure.n-at-n", Words.Count(sheets, "count.sheet"), gap.At.AsTyped)
+        gap.Sheets is { } sheets ? Say("bench.measure.n-at-n", Texts.Count("count.sheet", sheets), gap.At.AsTyped)
         : gap.Stops is { } stops ? Say("bench.measure.n-to-n-at", gap.Goes.AsTyped, stops.AsTyped, gap.At.AsTyped)
         : Say("bench.measure.n-at-n", gap.Goes.AsTyped, gap.At.AsTyped);
 

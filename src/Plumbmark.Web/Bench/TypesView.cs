@@ -1,4 +1,5 @@
 using Plumbmark.Inspection.Bench;
+using Plumbmark.Inspection.Language;
 using Plumbmark.Store;
 using Plumbmark.Web.Layout;
 using Plumbmark.Web.Server;
@@ -48,7 +49,7 @@ public sealed record TypesView(OpenCar Car, IReadOnlyDictionary<string, string> 
             { To: { } to } => Say("bench.types.cars-up-to", to),
             _ => Say("bench.types.cars-not-told"),
         };
-        return type.Numbers.Count == 0 ? cars : Say("bench.types.n-number-n", cars, Words.List(type.Numbers));
+        return type.Numbers.Count == 0 ? cars : Say("bench.types.n-number-n", cars, Texts.List(type.Numbers));
     }
 
     /// <summary>A figure in a line.</summary>

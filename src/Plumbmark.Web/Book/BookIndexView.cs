@@ -1,6 +1,7 @@
 using Plumbmark.Inspection.Book;
 using Plumbmark.Inspection.Book.Paste;
 using Plumbmark.Inspection.Car.Json;
+using Plumbmark.Inspection.Language;
 using Plumbmark.Store;
 using Plumbmark.Web.Layout;
 using Plumbmark.Web.Server;
@@ -26,7 +27,7 @@ public sealed record BookIndexView(
     internal static readonly string[] Fields = ["title", "book", "edition", "page", "units", "block", "serialFrom", "serialTo"];
 
     /// <summary>A hint on the headings that are known.</summary>
-    public static string Headings => Words.List(PasteHeadings.Offered);
+    public static string Headings => Texts.List(PasteHeadings.Offered);
 
     /// <summary>The page for a request.</summary>
     public static BookIndexView Of(CarRequest request, FieldFaults? faults = null, IReadOnlyList<string>? refused = null) =>

@@ -1,6 +1,7 @@
 using Plumbmark.Inspection.Bench;
 using Plumbmark.Inspection.Book;
 using Plumbmark.Inspection.Book.Checks;
+using Plumbmark.Inspection.Language;
 using Plumbmark.Web.Layout;
 using static Plumbmark.Inspection.Language.Texts;
 
@@ -29,7 +30,7 @@ public sealed record FigureLine(string Id, string About, string Printed, string 
 
     private static string PrintedWords(BookDimension figure)
     {
-        var equal = figure.MustEqual.Count > 0 ? Say("book.figure.must-equal", Words.List(figure.MustEqual)) : "";
+        var equal = figure.MustEqual.Count > 0 ? Say("book.figure.must-equal", Texts.List(figure.MustEqual)) : "";
         var value = figure.Value is { } printed ? AmountText.Write(printed) : Say("book.figure.no-figure");
         var also = figure.AlsoPrinted is { } other ? $" / {AmountText.Write(other)}" : "";
         return $"{value}{also}{(figure.Tolerance is { } tolerance ? $" {tolerance}" : "")}{equal}";

@@ -2,6 +2,7 @@ using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor;
 using Plumbmark.Inspection.Floor.Levelling;
+using Plumbmark.Inspection.Language;
 using Plumbmark.Web.Server;
 
 namespace Plumbmark.Web.Floor;

@@ -1,5 +1,6 @@
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Language;
 using Plumbmark.Store;
 using Plumbmark.Web.Server;
 using static Plumbmark.Inspection.Language.Texts;
@@ -70,7 +71,7 @@ public sealed record LimitsView(OpenCar Car, string Mirror, string Height, strin
         var amounts =
             known.Count == parts.Length && known.DistinctBy(p => p.Text).Count() == 1
                 ? known[0].Text
-                : Layout.Words.List(known.Select(p => $"{p.Text} {p.Item1}"));
+                : Texts.List(known.Select(p => $"{p.Text} {p.Item1}"));
         var source = limits.Source switch
         {
             LimitSource.Factory => Say("limits.the-makers-limit"),

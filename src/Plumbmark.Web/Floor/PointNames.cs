@@ -1,4 +1,5 @@
 using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Language;
 using Plumbmark.Web.Layout;
 using static Plumbmark.Inspection.Language.Texts;
 
@@ -58,14 +59,14 @@ internal sealed class PointNames
             {
                 if (!TakeSides(found, sides))
                 {
-                    return new Outcome.NotFound(Say("quick.sides", word, Words.List(found.Select(f => f.Name))));
+                    return new Outcome.NotFound(Say("quick.sides", word, Texts.List(found.Select(f => f.Name))));
                 }
             }
             else if (_byName.TryGetValue(word, out var ids))
             {
                 if (ids.Count > 1)
                 {
-                    return new Outcome.NotFound(Say("quick.two-points", word, Words.List(ids)));
+                    return new Outcome.NotFound(Say("quick.two-points", word, Texts.List(ids)));
                 }
 
                 found.Add((word, ids[0]));
@@ -76,7 +77,7 @@ internal sealed class PointNames
             }
             else
             {
-                return new Outcome.NotFound(Say("quick.no-such", word, Words.List(_points.Take(12).Select(p => p.Id))));
+                return new Outcome.NotFound(Say("quick.no-such", word, Texts.List(_points.Take(12).Select(p => p.Id))));
             }
         }
 

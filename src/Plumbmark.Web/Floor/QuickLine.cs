@@ -1,6 +1,7 @@
 using System.Text.RegularExpressions;
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Language;
 using Plumbmark.Web.Layout;
 using static Plumbmark.Inspection.Language.Texts;
 
@@ -103,7 +104,7 @@ public static partial class QuickLine
         var (valueText, startText) = StartOf(rest);
         if (valueText.Length == 0)
         {
-            return No(Say("quick.no-value", Words.List(points)));
+            return No(Say("quick.no-value", Texts.List(points)));
         }
 
         var form = KindOf(points, kind);

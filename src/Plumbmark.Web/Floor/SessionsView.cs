@@ -2,6 +2,7 @@ using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor;
 using Plumbmark.Inspection.Floor.Changes;
 using Plumbmark.Inspection.Journal;
+using Plumbmark.Inspection.Language;
 using Plumbmark.Store;
 using Plumbmark.Web.Layout;
 using Plumbmark.Web.Server;
@@ -152,6 +153,6 @@ public sealed record SessionsView
         var kind = change.Kind is "sideShift" or "stagger" or "width" or "heightDifference" ? Say($"sessions.{change.Kind}") : change.Kind;
         return change.Points.Count == 2
             ? $"{PairRow.NameOf(change.Points[0], change.Points[1])}: {kind}"
-            : $"{Words.List(change.Points.Take(3))} {kind}";
+            : $"{Texts.List(change.Points.Take(3))} {kind}";
     }
 }

@@ -1,6 +1,7 @@
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Floor;
 using Plumbmark.Inspection.Journal;
+using Plumbmark.Inspection.Language;
 using Plumbmark.Store;
 using Plumbmark.Web.Layout;
 using Plumbmark.Web.Server;
@@ -107,7 +108,7 @@ public sealed record StoryView
                 .Where(d => d.Item3 is { } v && display.Rounded(Math.Abs(v)) != Engine.Lengths.Length.Zero)
                 .Select(d => $"{display.Text(Math.Abs(d.Item3!.Value))} {Say(d.Item3 > 0 ? d.Item1 : d.Item2)}")
                 .ToList();
-            sizes.Add((from, way.Count == 0 ? Say("story.nothing") : Words.List(way)));
+            sizes.Add((from, way.Count == 0 ? Say("story.nothing") : Texts.List(way)));
         }
 
         return sizes;

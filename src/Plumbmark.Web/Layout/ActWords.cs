@@ -2,6 +2,7 @@ using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Bench;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Journal;
+using Plumbmark.Inspection.Language;
 using Plumbmark.Inspection.Road;
 using static Plumbmark.Inspection.Language.Texts;
 
@@ -24,8 +25,8 @@ public static class ActWords
             Act.LevelRead { Level: null } => Say("act.level-read.none"),
             Act.LevelRead a => Say(
                 "act.level-read",
-                Words.Count(a.Level!.Stands.Count, "count.stand"),
-                Words.Count(a.Level.Floor.Count, "count.place")
+                Texts.Count("count.stand", a.Level!.Stands.Count),
+                Texts.Count("count.place", a.Level.Floor.Count)
             ),
             Act.ReadingTaken a => Say("act.reading-taken", a.Reading.Id, For(a.Reading)),
             Act.ReadingWithdrawn a => Say("act.reading-withdrawn", a.Id, a.Reason),

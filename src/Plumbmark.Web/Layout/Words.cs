@@ -21,10 +21,4 @@ public static class Words
     /// <summary>What a car is called; a car file need not name it.</summary>
     public static string NameOf(OpenCar car) =>
         string.IsNullOrWhiteSpace(car.File.Car.Name) ? Texts.Say("page.car-n", car.Id) : car.File.Car.Name;
-
-    /// <summary>A sentence about a number of things, such as "1 reading" or "20 readings": the key has one sentence for one and another for many.</summary>
-    public static string Count(int number, string key) => number == 1 ? Texts.Say($"{key}.one", number) : Texts.Say($"{key}.many", number);
-
-    /// <summary>Words side by side: "B.L, C.L, D.L".</summary>
-    public static string List(IEnumerable<string> words) => string.Join(Texts.Say("list.between"), words);
 }

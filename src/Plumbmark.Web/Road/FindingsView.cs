@@ -1,3 +1,4 @@
+using Plumbmark.Inspection.Language;
 using Plumbmark.Inspection.Road;
 using Plumbmark.Store;
 using Plumbmark.Web.Server;
@@ -44,6 +45,6 @@ public sealed record FindingsView(
     {
         ArgumentNullException.ThrowIfNull(finding);
         var amounts = finding.Amounts.Select(a => $"{RoadNames.Of(a.Quantity)} {a.Length?.AsTyped ?? a.Angle?.AsTyped}");
-        return $"{RoadNames.Of(finding.Part, finding.Side)}: {Layout.Words.List(amounts)}";
+        return $"{RoadNames.Of(finding.Part, finding.Side)}: {Texts.List(amounts)}";
     }
 }

@@ -76,7 +76,7 @@ internal sealed class RequestGuard(RequestDelegate next, IAntiforgery antiforger
         // A strange name in Host means that a page elsewhere has pointed its own name at this machine (DNS rebinding).
         if (!door.IsForHere(http))
         {
-            return Results.Text("This address is not served here. Open the one that Plumbmark printed when it started.\n", statusCode: 421);
+            return Results.Text($"{Say("page.guard.address")}\n", statusCode: 421);
         }
 
         if (door.Refusal(http) is { } refusal)
@@ -91,7 +91,7 @@ internal sealed class RequestGuard(RequestDelegate next, IAntiforgery antiforger
 
         if (!HttpMethods.IsPost(http.Request.Method))
         {
-            return Results.Text("Only GET and POST are understood here.\n", statusCode: StatusCodes.Status405MethodNotAllowed);
+            return Results.Text($"{Say("page.guard.method")}\n", statusCode: StatusCodes.Status405MethodNotAllowed);
         }
 
         return IsFromHere(http.Request) && await HasToken(http)

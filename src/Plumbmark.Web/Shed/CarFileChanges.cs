@@ -1,4 +1,3 @@
-using System.Text;
 using Microsoft.AspNetCore.Http;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Car.Json;
@@ -29,21 +28,8 @@ internal static class CarFileChanges
     }
 
     public static IResult TakeOut(CarRequest request) =>
-        Show.File(CarFileWriter.Write(request.Car.File), "application/json", $"{FileName(Words.NameOf(request.Car))}.json");
+        Show.File(CarFileWriter.Write(request.Car.File), "application/json", $"{DownloadName.Of(Words.NameOf(request.Car))}.json");
 
     /// <summary>A file name is only shown, never used as a path.</summary>
     private static string ShownName(string name) => name.Length > 80 ? name[..80] + "…" : name;
-
-    /// <summary>A name that every file system takes: letters, digits and dashes.</summary>
-    private static string FileName(string name)
-    {
-        var safe = new StringBuilder();
-        foreach (var letter in name.ToLowerInvariant())
-        {
-            safe.Append(char.IsAsciiLetterOrDigit(letter) ? letter : '-');
-        }
-
-        var parts = safe.ToString().Split('-', StringSplitOptions.RemoveEmptyEntries);
-        return parts.Length == 0 ? "car" : string.Join('-', parts);
-    }
 }

@@ -1,5 +1,6 @@
 using Plumbmark.Inspection.Car.Json;
 using Plumbmark.Inspection.Floor;
+using Plumbmark.Inspection.Language;
 using Plumbmark.Store;
 using Plumbmark.Web.Floor;
 using Plumbmark.Web.Layout;
@@ -24,6 +25,10 @@ public sealed record ShedView(
 {
     private const int CarsOnAPage = 50;
     private const int MostInBin = 100;
+
+    // A larger car takes seconds: its own page may, the list may not.
+    private const int MostPointsInAList = 100;
+    private const int MostReadingsInAList = 1000;
 
     // What another build said may be said otherwise by this one.
     private static readonly string s_toldBy = typeof(FloorInspection).Module.ModuleVersionId.ToString("N")[..12];
@@ -79,8 +84,8 @@ public sealed record ShedView(
         var state = (car.Readings, car.Points) switch
         {
             (0, 0) => Say("shed.nothing-drawn-yet"),
-            (0, _) => Say("shed.no-reading-yet", Words.Count(car.Points, "count.point")),
-            _ => $"{Words.Count(car.Points, "count.point")}, {Words.Count(car.Readings, "count.reading")}",
+            (0, _) => Say("shed.no-reading-yet", Texts.Count("count.point", car.Points)),
+            _ => $"{Texts.Count("count.point", car.Points)}, {Texts.Count("count.reading", car.Readings)}",
         };
         var name = string.IsNullOrWhiteSpace(car.Name) ? Say("shed.car-n", car.Id) : car.Name;
         return new Line(car.Id, name, car.Serial, state, car.Readings == 0 ? null : VerdictOf(car, request, budget));
@@ -97,7 +102,7 @@ public sealed record ShedView(
             return Enum.TryParse<Verdict>(known, out var told) ? told : null;
         }
 
-        if (budget.IsSpent)
+        if (car.Points > MostPointsInAList || car.Readings > MostReadingsInAList || budget.IsSpent)
         {
             return null;
         }

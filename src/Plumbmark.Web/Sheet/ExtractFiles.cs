@@ -1,4 +1,3 @@
-using System.Text;
 using Microsoft.AspNetCore.Http;
 using Plumbmark.Drawing.Exchange;
 using Plumbmark.Web.Floor;
@@ -16,20 +15,7 @@ internal static class ExtractFiles
             ? Show.File(
                 extract.Make(request.Car.File, request.Answers().For(request.Car)),
                 extract.ContentType,
-                $"{FileName(Layout.Words.NameOf(request.Car))}-{extract.Word}.{extract.Ending}"
+                $"{DownloadName.Of(Layout.Words.NameOf(request.Car))}-{extract.Word}.{extract.Ending}"
             )
             : Show.NotFound(Say("sheet.extract.there-is-nothing-of"));
-
-    /// <summary>A name that every file system takes: letters, digits and dashes.</summary>
-    private static string FileName(string name)
-    {
-        var safe = new StringBuilder();
-        foreach (var letter in name.ToLowerInvariant())
-        {
-            safe.Append(char.IsAsciiLetterOrDigit(letter) ? letter : '-');
-        }
-
-        var parts = safe.ToString().Split('-', StringSplitOptions.RemoveEmptyEntries);
-        return parts.Length == 0 ? "car" : string.Join('-', parts);
-    }
 }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Journal;
+using Plumbmark.Inspection.Language;
 using Plumbmark.Store;
 using Plumbmark.Web.Layout;
 
@@ -26,5 +27,5 @@ public sealed record Moment(long Sequence, string Words)
     public static CarFile At(OpenCar car, long sequence) => Fold.Of(car.Entries.Where(e => e.Sequence <= sequence).Select(e => e.Entry));
 
     private static string Describe(DateTime day, CarFile car) =>
-        $"{day.ToString("d MMMM yyyy", CultureInfo.InvariantCulture)}, {Plumbmark.Web.Layout.Words.Count(car.StandingReadings.Count(), "count.reading")}";
+        $"{day.ToString("d MMMM yyyy", CultureInfo.InvariantCulture)}, {Texts.Count("count.reading", car.StandingReadings.Count())}";
 }

@@ -134,4 +134,52 @@ public sealed class FloorPlanDrawingTests
         Assert.EndsWith(", picked", PointOf(svg, "C.L").Attribute("aria-label")!.Value, StringComparison.Ordinal);
         Assert.Single(Classed(svg, "ink-picked"));
     }
+
+    /// <summary>Of every length in turn, as if it were doubted and another wanted next: the words stand where no name stands, nor on each other.</summary>
+    [Fact]
+    public void Plan_WordsOfADoubtedReadingAndOfTheNext_CoverNoLabel()
+    {
+        var lengths = InventedFrame.Car.Readings.OfType<Reading.Plan>().ToList();
+        Assert.NotEmpty(lengths);
+        for (var i = 0; i < lengths.Count; i++)
+        {
+            var next = lengths[(i + 5) % lengths.Count];
+            var answer = InventedFrame.Answer with
+            {
+                Suspects = [new Suspect(lengths[i].Id, null, "free", 0.003, 100, "Doubted.")],
+                Next = [new NextReading("plan", next.From, next.To, null, [], 1.5, "Next.")],
+            };
+            var words = WordsOf(FloorPlanDrawing.Of(InventedFrame.Car, answer).Shapes).ToList();
+            var ofReadings = words.Where(w => w.Lettering == Palette.DoubtedWord || w.Lettering == Palette.NextWord).ToList();
+            var labels = words.Where(w => w.Lettering == Palette.Name || w.Lettering == Palette.Note || w.Lettering == Palette.OutWord);
+            Assert.Contains(ofReadings, w => w.Text == "doubted");
+            foreach (var reading in ofReadings)
+            {
+                Assert.DoesNotContain(labels, l => PatchOf(l).Overlaps(PatchOf(reading)));
+                Assert.DoesNotContain(ofReadings, o => o.Lettering != reading.Lettering && PatchOf(o).Overlaps(PatchOf(reading)));
+            }
+        }
+    }
+
+    private static IEnumerable<Shape.Words> WordsOf(IEnumerable<Shape> shapes) =>
+        shapes.SelectMany(s =>
+            s switch
+            {
+                Shape.Words w => [w],
+                Shape.Group g => WordsOf(g.Shapes),
+                Shape.Link l => WordsOf(l.Shapes),
+                _ => [],
+            }
+        );
+
+    // Letters from their height above the base line to what hangs below it.
+    private static Patch PatchOf(Shape.Words words)
+    {
+        var width = Plate.WidthOf(words.Text, words.Lettering);
+        var left =
+            words.Anchor == Anchor.Start ? words.At.X
+            : words.Anchor == Anchor.End ? words.At.X - width
+            : words.At.X - (width / 2);
+        return new Patch(left, words.At.Y - (words.Lettering.Size * 0.7), left + width, words.At.Y + (words.Lettering.Size * 0.2));
+    }
 }

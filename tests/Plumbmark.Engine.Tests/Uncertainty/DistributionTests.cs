@@ -113,4 +113,24 @@ public class DistributionTests
 
     private static void Same(double expected, double actual, double within = 1e-9) =>
         Assert.True(Math.Abs(expected - actual) <= within * Math.Abs(expected) + 1e-15, $"expected {expected:R}, got {actual:R}");
+
+    /// <summary>A sum of uncertainties, one of which is known to all digits and outweighs the rest, has as many degrees of freedom as that.</summary>
+    [Theory]
+    [InlineData(1e14)]
+    [InlineData(1e15)]
+    [InlineData(1e18)]
+    [InlineData(3.204008355590047e32)]
+    [InlineData(1e300)]
+    public void StudentT_OfVeryManyDegreesOfFreedom_IsNormal(double degreesOfFreedom)
+    {
+        foreach (var t in new[] { 0, 1e-12, 1e-9, 1e-3, 1, 2, 5 })
+        {
+            var normal = Normal.UpperTail(t);
+            Assert.Equal(normal, StudentT.UpperTail(t, degreesOfFreedom), 1e-11 * normal); // t^4 / 4 nu at 1e14
+            Assert.Equal(1, StudentT.UpperTail(t, degreesOfFreedom) + StudentT.Cumulative(t, degreesOfFreedom), 1e-12);
+        }
+
+        // Limits that are next to nothing beside the uncertainty: little is known, and that is a probability too.
+        Assert.InRange(ConformityProbability.Between(0.017, 19315, -0.003175, 0.003175, degreesOfFreedom), 0, 1e-6);
+    }
 }

@@ -147,6 +147,32 @@ public class CarFileReaderTests
         Assert.Contains("\"kind\" is missing", Assert.Single(refused.Faults).Sentence, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("points", 200)]
+    [InlineData("readings", 4000)]
+    public void Read_MoreThanCanBeWorkedOut_IsRefused_BySchemaToo(string what, int most)
+    {
+        foreach (var count in (int[])[most, most + 1])
+        {
+            var points = string.Join(
+                ',',
+                Enumerable.Range(0, what == "points" ? count : 2).Select(i => $"{{\"id\": \"P{i}\", \"role\": \"other\"}}")
+            );
+            var readings = string.Join(
+                ',',
+                Enumerable
+                    .Range(0, what == "readings" ? count : 1)
+                    .Select(i => $"{{\"id\": \"r{i}\", \"kind\": \"height\", \"point\": \"P1\", \"value\": \"1 mm\"}}")
+            );
+            var file = Encoding.UTF8.GetBytes(
+                $"{{\"format\": \"plumbmark-car\", \"version\": 1, \"units\": \"mm\", \"frame\": {{\"points\": [{points}]}}, \"readings\": [{readings}]}}"
+            );
+            var told = CarFileReader.Read(file).Match(_ => "", faults => Assert.Single(faults).Sentence);
+            Assert.Equal(count > most ? $"There are {count} {what}; a car file may have at most {most}." : "", told);
+            Assert.Equal(count <= most, CarSchemaTests.IsValid(file));
+        }
+    }
+
     [Fact]
     public void Read_TenMegabytesOfJunk_IsRefusedQuickly()
     {

@@ -244,6 +244,15 @@ public class AdjustPublished
         // (100 / 4 + 105 / 1) / (1/4 + 1) = 104; u = 1 / √(5/4).
         Assert.Equal(104, point.GetProperty("z").GetDouble(), 1e-6);
         Assert.Equal(Math.Sqrt(0.8), point.GetProperty("uz").GetDouble(), 1e-6);
+
+        // What the readings make of the place itself: r = 1 - 0.8 / 4 = 0.8, w = 4 / (2 √0.8). A place without a sigma is no observation.
+        var given = point.GetProperty("given").GetProperty("z");
+        Assert.Equal(100, given.GetProperty("observed").GetDouble(), 1e-6);
+        Assert.Equal(4, given.GetProperty("residual").GetDouble(), 1e-6);
+        Assert.Equal(2, given.GetProperty("sigma").GetDouble(), 1e-6);
+        Assert.Equal(0.8, given.GetProperty("redundancyNumber").GetDouble(), 1e-6);
+        Assert.Equal(4 / (2 * Math.Sqrt(0.8)), given.GetProperty("standardised").GetDouble(), 1e-6);
+        Assert.False(Of(Adjust(file), "points", "A").TryGetProperty("given", out _));
     }
 
     // OSGeoLabBp, tutorials, english/data_processing/level_net.rst.

@@ -2,6 +2,7 @@ using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car;
 using Plumbmark.Inspection.Demo;
 using Plumbmark.Inspection.Floor;
+using Plumbmark.Inspection.Floor.Adjusting;
 
 namespace Plumbmark.Inspection.Tests.Floor;
 
@@ -127,6 +128,53 @@ public class DoubtTests
 
     [Fact]
     public void Of_ABayThatAgrees_DoubtsNothing() => Assert.Empty(FloorInspection.Of(Bay(diagonal: "1414 mm")).Suspects);
+
+    [Fact]
+    public void Of_TwoRowsExchanged_SaysOfEachInWhichRowItWouldFit()
+    {
+        var bay = LongBay();
+        Length ValueOf(string id) => bay.Readings.OfType<Reading.Plan>().Single(r => r.Id == id).Value;
+        var (one, other) = (ValueOf("A.L C.R"), ValueOf("A.L D.L"));
+        var exchanged = bay.Readings.Select(r =>
+            r switch
+            {
+                Reading.Plan { Id: "A.L C.R" } p => p with { Value = other },
+                Reading.Plan { Id: "A.L D.L" } p => p with { Value = one },
+                _ => r,
+            }
+        );
+        var suspects = FloorInspection.Of(bay with { Readings = [.. exchanged] }).Suspects;
+        Assert.Equal(["A.L C.R", "A.L D.L"], suspects.Select(s => s.Reading!).Order(StringComparer.Ordinal));
+        Assert.All(suspects, s => Assert.Equal("rows-swapped", s.Kind));
+        Assert.Contains("fit in the row of A.L to D.L", suspects.Single(s => s.Reading == "A.L C.R").Sentence, StringComparison.Ordinal);
+        Assert.Contains("fit in the row of A.L to C.R", suspects.Single(s => s.Reading == "A.L D.L").Sentence, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void OfANetwork_LeftTakenForRight_IsNamed_WhetherTheMirrorIsDeclaredOrOnlyInTheNames(bool isDeclared)
+    {
+        var bay = LongBay();
+        var points = bay.Frame.Points.Select(p => p with { Mirror = isDeclared ? p.Mirror : null });
+        var side = bay.Readings.OfType<Reading.Plan>().Single(r => r.Id == "A.L C.L").Value;
+        var readings = bay.Readings.Select(r => r is Reading.Plan { Id: "A.L C.R" } p ? p with { Value = side } : r);
+        var answer = AdjustAnswer.Of(bay with { Frame = new Frame([.. points]), Readings = [.. readings] });
+        var suspect = Assert.Single(answer.Suspects);
+        Assert.Equal(("A.L C.R", "sides-swapped"), (suspect.Reading, suspect.Kind));
+    }
+
+    [Fact]
+    public void Of_AnyFrame_WhatToMeasureNext_NamesNothingTwice()
+    {
+        // A check and a form of damage may have one name, as twist has; a level alone opens both.
+        var bay = LongBay();
+        var limit = Length.FromMillimetres(3);
+        var answer = FloorInspection.Of(bay with { Frame = bay.Frame with { Limits = new Limits(limit, limit, limit) } });
+        Assert.Contains(answer.Next, n => n.Settles.Contains("twist"));
+        Assert.All(answer.Next, n => Assert.Equal(n.Settles.Distinct(), n.Settles));
+        Assert.All(answer.Next, n => Assert.DoesNotContain("twist and twist", n.Sentence, StringComparison.Ordinal));
+    }
 
     // Four pairs a metre apart on rails 800 mm apart, every length between them, read to 0.1 mm.
     private static CarFile LongBay()

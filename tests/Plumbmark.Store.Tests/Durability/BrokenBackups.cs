@@ -7,7 +7,7 @@ using Plumbmark.Testing.Fuzzing;
 namespace Plumbmark.Store.Tests.Durability;
 
 /// <summary>Backups as a broken stick or a spiteful hand would give them, brought into a journal that must not suffer.</summary>
-public sealed class BrokenBackups : IDisposable
+internal sealed class BrokenBackups : IDisposable
 {
     private const int MostCars = 30; // then a fresh journal, so that each input costs the same
 

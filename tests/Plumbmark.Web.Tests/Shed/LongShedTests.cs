@@ -1,5 +1,6 @@
 using Plumbmark.Engine.Lengths;
 using Plumbmark.Inspection.Car;
+using Plumbmark.Inspection.Floor;
 
 namespace Plumbmark.Web.Tests.Shed;
 
@@ -38,5 +39,24 @@ public sealed class LongShedTests
         Assert.Contains("Two", shed.Text, StringComparison.Ordinal);
         Assert.Contains("cannot be read", shed.Text, StringComparison.Ordinal);
         Assert.Contains("is not understood", (await app.Get("/cars/1/floor")).Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task ACarThatTakesLong_DoesNotKeepTheListWaiting()
+    {
+        await using var app = await RunningApp.Start();
+        var points = FrameSkeleton.Ladder(5, LengthUnit.Inch);
+        var length = Length.FromInches(40);
+        app.Journals.Add(
+            CarFile.Named("Large", LengthUnit.Inch) with
+            {
+                Frame = new Frame(points, null),
+                Readings = [.. Enumerable.Range(1, 1001).Select(i => new Reading.Plan($"r{i}", points[0].Id, points[1].Id, length))],
+            }
+        );
+        app.Journals.Add(Plumbmark.Inspection.Demo.DemoCar.File());
+        var shed = await app.Get("/");
+        Assert.Single(shed.Document.QuerySelectorAll(".shed-car .verdict"));
+        Assert.Contains("Large", shed.Text, StringComparison.Ordinal);
     }
 }

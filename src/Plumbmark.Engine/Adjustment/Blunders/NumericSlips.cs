@@ -115,6 +115,16 @@ public static class NumericSlips
             _ => [],
         };
 
+    /// <summary>What a reading may have been between if left and right were exchanged at one end or at both.</summary>
+    /// <param name="reading">The reading.</param>
+    /// <param name="network">The network whose mirror pairs say what is opposite to what.</param>
+    public static IEnumerable<Alternative> SidesOf(Observation reading, Network network)
+    {
+        ArgumentNullException.ThrowIfNull(reading);
+        ArgumentNullException.ThrowIfNull(network);
+        return Sides(reading, Partners(network));
+    }
+
     private static IEnumerable<Alternative> Sides(Observation reading, Dictionary<string, string> partners)
     {
         if (partners.Count == 0)

@@ -15,6 +15,9 @@ public static class AdjustAnswerJson
     // Readings as their uncertainties say disagree this much once in a thousand networks.
     private const double UnexplainedBelow = 1e-3;
 
+    // A share of control that is only rounding.
+    private const double Uncontrolled = 1e-6;
+
     /// <summary>The answer as one JSON document, UTF-8, with a line end.</summary>
     public static byte[] Bytes(AdjustAnswer answer)
     {
@@ -65,7 +68,8 @@ public static class AdjustAnswerJson
     {
         var fit = answer.Outcome.FitOrNull;
         var defect = (answer.Outcome as NetworkOutcome.Loose)?.Defect;
-        List(json, "points", fit?.Points ?? [], WritePoint);
+        var given = answer.Network.Network.Points.ToDictionary(p => p.Id, StringComparer.Ordinal);
+        List(json, "points", fit?.Points ?? [], (j, point) => WritePoint(j, point, given[point.Id]));
         json.WriteStartObject("adjustment");
         json.WriteNumber("redundancy", fit?.Redundancy ?? 0);
         Number(json, "varianceFactor", fit?.VarianceFactor);
@@ -84,7 +88,7 @@ public static class AdjustAnswerJson
         List(json, "floating", defect is null ? [] : NetworkWords.Floating(defect), WriteFloating);
     }
 
-    private static void WritePoint(Utf8JsonWriter json, Engine.Adjustment.PointEstimate point)
+    private static void WritePoint(Utf8JsonWriter json, Engine.Adjustment.PointEstimate point, NetworkPoint given)
     {
         json.WriteStartObject();
         json.WriteString("id", point.Id);
@@ -94,6 +98,42 @@ public static class AdjustAnswerJson
         MillimetresIfKnown(json, "ux", point.UxMetres);
         MillimetresIfKnown(json, "uy", point.UyMetres);
         MillimetresIfKnown(json, "uz", point.UzMetres);
+        (string, Coordinate, double?, double?)[] axes =
+        [
+            ("x", given.X, point.XMetres, point.UxMetres),
+            ("y", given.Y, point.YMetres, point.UyMetres),
+            ("z", given.Z, point.ZMetres, point.UzMetres),
+        ];
+        WriteGiven(json, axes);
+        json.WriteEndObject();
+    }
+
+    /// <summary>A coordinate that is given with an uncertainty is an observation like any other: what the readings make of it is told as for a reading.</summary>
+    private static void WriteGiven(Utf8JsonWriter json, IEnumerable<(string Name, Coordinate Given, double? Adjusted, double? U)> axes)
+    {
+        var uncertain = axes.Where(a => a is { Given: Coordinate.Uncertain, Adjusted: not null }).ToList();
+        if (uncertain.Count == 0)
+        {
+            return;
+        }
+
+        json.WriteStartObject("given");
+        foreach (var (name, coordinate, adjusted, u) in uncertain)
+        {
+            var given = (Coordinate.Uncertain)coordinate;
+            var residual = adjusted!.Value - given.Metres;
+
+            // Of a direct observation of an unknown the variance of the residual is sigma² - u² (Baarda 1968); of a fixed one nothing is left to check.
+            var redundancy = Math.Max(0, 1 - (u!.Value * u.Value / (given.SigmaMetres * given.SigmaMetres)));
+            json.WriteStartObject(name);
+            Millimetres(json, "observed", given.Metres);
+            Millimetres(json, "residual", residual);
+            Millimetres(json, "sigma", given.SigmaMetres);
+            Number(json, "redundancyNumber", redundancy);
+            Number(json, "standardised", redundancy > Uncontrolled ? residual / (given.SigmaMetres * Math.Sqrt(redundancy)) : null);
+            json.WriteEndObject();
+        }
+
         json.WriteEndObject();
     }
 

@@ -28,7 +28,7 @@ public static class AdjustText
 
         Line(
             text,
-            $"{"point", -16}{Texts.Say("floor.adjust.x-mm"), 16}{Texts.Say("floor.adjust.y-mm"), 16}{Texts.Say("floor.adjust.z-mm"), 14}{"ux", 9}{"uy", 9}{"uz", 9}"
+            $"{Texts.Say("floor.adjust.point"), -16}{Texts.Say("floor.adjust.x-mm"), 16}{Texts.Say("floor.adjust.y-mm"), 16}{Texts.Say("floor.adjust.z-mm"), 14}{"ux", 9}{"uy", 9}{"uz", 9}"
         );
         foreach (var p in fit.Points)
         {
@@ -44,7 +44,7 @@ public static class AdjustText
         Line(text, $"{Texts.Say("floor.adjust.redundancy", fit.Redundancy, factor)}");
         Line(
             text,
-            $"{"reading", -16}{Texts.Say("floor.adjust.observed-mm"), 16}{"residual", 12}{"sigma", 9}{"w", 8}{"r", 8}{"detectable", 12}"
+            $"{Texts.Say("floor.adjust.reading"), -16}{Texts.Say("floor.adjust.observed-mm"), 16}{Texts.Say("floor.adjust.residual"), 12}{Texts.Say("floor.adjust.sigma"), 9}{"w", 8}{"r", 8}{Texts.Say("floor.adjust.detectable"), 12}"
         );
         foreach (var r in fit.Readings)
         {

@@ -20,8 +20,24 @@ internal static class ReadingHints
         {
             TypedIn = typed.ToDictionary(r => r.Reading.Id, r => r.Typed!.Value.Unit, StringComparer.Ordinal),
             HoleDiametersMetres = Holes(car),
-            Meanings = [.. typed.SelectMany(r => Meanings(r.Reading, r.Typed!.Value, observed[r.Reading.Id]))],
+            Meanings =
+            [
+                .. typed.SelectMany(r => Meanings(r.Reading, r.Typed!.Value, observed[r.Reading.Id])),
+                .. OtherSides(car.Frame.Points, network),
+            ],
         };
+    }
+
+    // Left and right by name are as easily exchanged as those whose mirror is declared, which the search knows of itself.
+    private static IEnumerable<Alternative> OtherSides(IReadOnlyList<FramePoint> points, Network network)
+    {
+        var declared = network.MirrorPairs.SelectMany(p => new[] { p.Left, p.Right }).ToHashSet(StringComparer.Ordinal);
+        var lefts = points.Select(p => p.Id).Where(id => id.EndsWith(".L", StringComparison.Ordinal) && !declared.Contains(id));
+        var byName = lefts
+            .Select(l => new MirrorPair(l, $"{l[..^2]}.R"))
+            .Where(p => !declared.Contains(p.Right) && points.Any(q => q.Id == p.Right));
+        var named = new Network(network.Points, network.Observations, network.Tools, byName);
+        return named.MirrorPairs.Count == 0 ? [] : named.Observations.SelectMany(o => NumericSlips.SidesOf(o, named));
     }
 
     // From the point itself, else from a drop that was taken from the hole's edge on purpose.

@@ -6,8 +6,9 @@ namespace Plumbmark.Inspection.Floor.Planning;
 /// <remarks>
 /// <para>
 /// First greedy, best reading for a minute next, with rank-one updates of what is known (<see cref="AimedDesign"/>). Then needless readings are
-/// left out, always the one that is missed least. Then, as long as it pays, some of those missed least are torn out and the greedy choice goes on from
-/// there (ruin and recreate: Schrimpf and others, Journal of Computational Physics 159, 2000, 139-171).
+/// left out, always the one that is missed least. The same the other way round: everything once, and then left out what is missed least; the quicker
+/// of the two goes on. Then some of those missed least, or all that touch one point, are torn out and the greedy choice goes on from there; what is
+/// not quicker is taken back (ruin and recreate: Schrimpf and others, Journal of Computational Physics 159, 2000, 139-171).
 /// </para>
 /// <para>
 /// What a target is made of depends a little on the design, because a centre line is drawn through the pairs that are known best. It is worked out
@@ -19,7 +20,8 @@ internal sealed class PlanSearch
     private const int RefreshEvery = 6; // readings chosen between two times that the targets are worked out again
     private const int MostFresh = 12; // candidates looked at again before each choice; the others keep their last worth
     private const int MostTurns = 5;
-    private const int MostRuins = 40;
+    private const int MostRuins = 60;
+    private const int SpareLengths = 2; // with one too many a slip is noticed, with two it can be found as well
     private const int MostPointsToRuin = 20; // larger frames are only pruned: their plans should not keep anybody waiting
 
     private readonly PlanStart _start;
@@ -68,10 +70,11 @@ internal sealed class PlanSearch
         if (IsSettled)
         {
             IsSettled = Tidy(most);
-            for (var ruin = 0; IsSettled && ruin < RuinsFor(Marks().Count); ruin++)
-            {
-                Ruin(ruin, most);
-            }
+        }
+
+        if (IsSmall)
+        {
+            Improve(most);
         }
 
         return Planned();
@@ -80,9 +83,17 @@ internal sealed class PlanSearch
     // A check and a form of damage may have one name, as twist has.
     private static (string Id, bool IsForm) NameOf(PlanTarget target) => (target.Id, target.IsForm);
 
-    private static int RuinsFor(int points) => points <= MostPointsToRuin ? MostRuins : 0;
+    private bool IsSmall => _start.Groups.SelectMany(g => g[0].Points).Distinct().Count() <= MostPointsToRuin;
 
     private HashSet<string> Marks() => [.. _chosen.SelectMany(g => _start.Groups[g][0].Marks)];
+
+    /// <summary>Lengths between marks beyond those that place the marks: 2 n - 3 for n of them.</summary>
+    private int Spare()
+    {
+        var lengths = _chosen.Where(g => _start.Groups[g][0].Kind == "plan").ToHashSet();
+        var marks = lengths.SelectMany(g => _start.Groups[g][0].Marks).Concat(_start.Taped.SelectMany(t => t)).ToHashSet();
+        return lengths.Count + _start.Taped.Count - ((2 * marks.Count) - 3);
+    }
 
     private HashSet<string> Dropped() => [.. _start.Dropped, .. Marks()];
 
@@ -213,35 +224,108 @@ internal sealed class PlanSearch
         return Grow(most);
     }
 
-    /// <summary>Tears out some of the readings missed least, chooses anew from there, and keeps the better plan.</summary>
-    private void Ruin(int round, int most)
+    /// <summary>Looks for a quicker plan, or for one that settles all where the greedy choice has lost its way.</summary>
+    private void Improve(int most)
     {
-        var (before, chosen, targets, minutes) = (_design.Keep(), _chosen, _targets, Minutes());
+        Try(() => LeaveOutOfAll(most));
+        for (var ruin = 0; ruin < MostRuins && IsSettled && _chosen.Count > 0; ruin++)
+        {
+            Try(() => Rebuild(ruin, most));
+        }
+    }
+
+    /// <summary>Takes everything once and leaves out what is not needed; false when that settles not all.</summary>
+    private bool LeaveOutOfAll(int most)
+    {
+        foreach (var group in _chosen)
+        {
+            _design.GiveBack(group);
+        }
+
+        _chosen = [.. Enumerable.Range(0, _start.Groups.Count).Where(g => _start.Groups[g][0].Kind != "drop")];
+        foreach (var group in _chosen)
+        {
+            _design.Take(group);
+        }
+
+        return Grow(int.MaxValue) && Tidy(most);
+    }
+
+    /// <summary>Tears out some of the readings and chooses anew from there; false when that settles not all.</summary>
+    private bool Rebuild(int round, int most)
+    {
+        var minutes = Minutes();
+        if (round % 2 == 0)
+        {
+            TearOutLeast(round / 2);
+        }
+        else
+        {
+            TearOutPoint(round / 2);
+        }
+
+        if (!Close(most, int.MaxValue))
+        {
+            return false;
+        }
+
+        Prune();
+        return IsQuicker(minutes) && Tidy(most);
+    }
+
+    private void TearOutLeast(int round)
+    {
         var torn = 2 + (round % 4 * 2);
         for (var i = 0; i < torn && MissedLeast(mustSettle: false, skip: (round + i) % 3) is { } group; i++)
         {
             GiveBack(group);
         }
+    }
 
-        var isBetter = Close(most, int.MaxValue);
-        if (isBetter)
+    private void TearOutPoint(int round)
+    {
+        var points = _chosen.SelectMany(g => _start.Groups[g][0].Points).Distinct().Order(StringComparer.Ordinal).ToList();
+        var point = points[round % points.Count];
+        foreach (var group in _chosen.Where(g => _start.Groups[g][0].Points.Contains(point)).ToList())
         {
-            Prune();
-            isBetter = Minutes() < minutes - 1e-9 && Tidy(most) && Minutes() < minutes - 1e-9;
+            GiveBack(group);
+        }
+    }
+
+    /// <summary>
+    /// Goes a way to another plan, and comes back when it is not the better one: it settles what was open, or has lengths to spare where there were none,
+    /// or is quicker.
+    /// </summary>
+    private void Try(Func<bool> way)
+    {
+        var (design, chosen, targets, minutes) = (_design.Keep(), _chosen, _targets, Minutes());
+        var hadSpare = HasSpare();
+        if (way() && (!IsSettled || IsBetter(hadSpare, minutes)))
+        {
+            IsSettled = true;
+            return;
         }
 
-        if (!isBetter)
-        {
-            _design.Restore(before);
-            (_chosen, _targets, _changes) = (chosen, targets, new double[targets.Count]);
-        }
+        _design.Restore(design);
+        (_chosen, _targets, _changes) = (chosen, targets, new double[targets.Count]);
+    }
+
+    private bool IsBetter(bool hadSpare, double minutes) => HasSpare() == hadSpare ? IsQuicker(minutes) : HasSpare();
+
+    private bool HasSpare() => Spare() >= SpareLengths;
+
+    private bool IsQuicker(double thanMinutes)
+    {
+        const double Rounding = 1e-9;
+        return Minutes() < thanMinutes - Rounding;
     }
 
     /// <summary>The group whose last reading is missed least; null when every one is needed.</summary>
     private int? MissedLeast(bool mustSettle, int skip = 0)
     {
         var found = new List<(int Group, double Miss)>();
-        foreach (var group in _chosen.Distinct())
+        var isSpare = !mustSettle || Spare() > SpareLengths;
+        foreach (var group in _chosen.Distinct().Where(g => isSpare || _start.Groups[g][0].Kind != "plan"))
         {
             if (Miss(group, mustSettle) is { } miss)
             {
@@ -329,16 +413,16 @@ internal sealed class PlanSearch
         return planned;
     }
 
-    /// <summary>What would be open without it, the furthest first.</summary>
+    /// <summary>What would be open without it, the furthest first; of a length to spare what would come nearest to it.</summary>
     private IReadOnlyList<string> NeededFor(int group)
     {
         const int MostNamed = 3;
         _design.WhenGivenBack(group, _changes);
+        var without = _targets.Select((t, i) => Risen(t, _changes[i])).Where(IsReachable).ToList();
+        var open = without.Where(t => !t.IsSettled).ToList();
         return
         [
-            .. _targets
-                .Select((t, i) => Risen(t, _changes[i]))
-                .Where(t => !t.IsSettled && IsReachable(t))
+            .. (open.Count > 0 ? open : without)
                 .OrderByDescending(t => t.UMetres / t.LimitMetres)
                 .Select(t => t.Id)
                 .Distinct(StringComparer.Ordinal)

@@ -25,6 +25,13 @@ internal sealed class PlanStart
         var dropped = car.StandingReadings.Where(r => r is Reading.Plan or Reading.Offset or Reading.Drop).SelectMany(r => r.Points);
         var exact = car.Frame.Points.Where(p => p.DropSigma is { } s && s == Engine.Lengths.Length.Zero).Select(p => p.Id);
         Dropped = dropped.Concat(exact).ToHashSet(StringComparer.Ordinal);
+        Taped =
+        [
+            .. car
+                .StandingReadings.OfType<Reading.Plan>()
+                .Select(r => r.Points.Order(StringComparer.Ordinal).ToArray())
+                .DistinctBy(p => string.Join('\n', p)),
+        ];
     }
 
     /// <summary>What is known.</summary>
@@ -56,6 +63,9 @@ internal sealed class PlanStart
 
     /// <summary>Points that have a mark already, or need none.</summary>
     public IReadOnlySet<string> Dropped { get; }
+
+    /// <summary>Lengths between marks taken so far, each once: their two points.</summary>
+    public IReadOnlyList<string[]> Taped { get; }
 
     /// <summary>What should be settled, as a design leaves it.</summary>
     public IReadOnlyList<PlanTarget> Targets(NetworkDesign design) =>

@@ -74,7 +74,8 @@ internal sealed class ReadingPlanner(PlanStart start)
     private IReadOnlyList<string> SettledBy(Candidate candidate, IReadOnlyList<PlanTarget> targets)
     {
         var effect = _design.Effect(candidate.Observation);
-        var settled = targets.Where(t => (t with { UMetres = After(t, effect) }).IsSettled).Select(t => t.Id).ToList();
+        // A check and a form of damage may have one name, as twist has.
+        var settled = targets.Where(t => (t with { UMetres = After(t, effect) }).IsSettled).Select(t => t.Id).Distinct().ToList();
         return settled.Count > 0
             ? settled
             :
@@ -83,8 +84,9 @@ internal sealed class ReadingPlanner(PlanStart start)
                     .Select(t => (t.Id, Share: After(t, effect) / t.UMetres))
                     .Where(t => t.Share < 0.95)
                     .OrderBy(t => t.Share)
-                    .Take(3)
-                    .Select(t => t.Id),
+                    .Select(t => t.Id)
+                    .Distinct()
+                    .Take(3),
             ];
     }
 }

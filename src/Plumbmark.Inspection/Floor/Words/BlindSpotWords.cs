@@ -70,7 +70,8 @@ internal static class BlindSpotWords
             ),
         ];
 
-    private static string It(List<string> forms) => forms.Count == 1 ? "it" : "them";
+    private static string It(List<string> forms) =>
+        forms.Count == 1 ? Texts.Say("floor.blind-spot.it") : Texts.Say("floor.blind-spot.them");
 
     private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 }

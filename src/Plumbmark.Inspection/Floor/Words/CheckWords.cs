@@ -19,10 +19,10 @@ internal static class CheckWords
                 ? Texts.Say("floor.check.twist-between-the-end-mounts")
                 : Texts.Say("floor.check.twist-over-the-whole-frame"),
             "sag" => where is "L" or "R"
-                ? Texts.Say("floor.check.sag-of-the-rail", where == "L" ? "left" : "right")
+                ? Texts.Say("floor.check.sag-of-the-rail", where == "L" ? Texts.Say("floor.check.left") : Texts.Say("floor.check.right"))
                 : Texts.Say("floor.check.sag-over-the-whole-frame"),
             "deviation" => Texts.Say("floor.check.against-the-book", where, Direction(check.Id)),
-            "sidesway" => "Sidesway",
+            "sidesway" => Texts.Say("floor.check.sidesway"),
             "diamond" => Texts.Say("floor.check.diamond-one-rail-ahead-of"),
             "mash" => Texts.Say("floor.check.the-length-of-one-side"),
             "point" => Texts.Say("floor.check.all-directions-together", where),
@@ -44,7 +44,7 @@ internal static class CheckWords
         id[id.IndexOf('-', StringComparison.Ordinal) + 1] switch
         {
             'x' => Texts.Say("floor.check.fore-and-aft"),
-            'y' => "sideways",
+            'y' => Texts.Say("floor.check.sideways"),
             _ => Texts.Say("floor.check.up-and-down"),
         };
 }

@@ -40,7 +40,7 @@ internal static class ComparisonWords
                 from,
                 to,
                 words.Size(differenceMetres),
-                differenceMetres > 0 ? "left" : "right",
+                differenceMetres > 0 ? Texts.Say("floor.comparison.left") : Texts.Say("floor.comparison.right"),
                 sure
             );
     }

@@ -54,7 +54,12 @@ internal static class DamageWords
         }
 
         var most = moved.Max(Math.Abs);
-        string[] names = [moved[0] > 0 ? "forward" : "back", moved[1] > 0 == isLeft ? "outward" : "inward", moved[2] > 0 ? "up" : "down"];
+        string[] names =
+        [
+            moved[0] > 0 ? Texts.Say("floor.damage.forward") : Texts.Say("floor.damage.back"),
+            moved[1] > 0 == isLeft ? Texts.Say("floor.damage.outward") : Texts.Say("floor.damage.inward"),
+            moved[2] > 0 ? Texts.Say("floor.damage.up") : Texts.Say("floor.damage.down"),
+        ];
         var ways = Enumerable
             .Range(0, 3)
             .Where(a => Math.Abs(moved[a]) >= Math.Max(Counts * most, words.DivisionMetres / 2))
@@ -63,5 +68,5 @@ internal static class DamageWords
         return ways.Count == 0 ? "" : lead + Words.And(ways);
     }
 
-    private static string Side(double leftPositive) => leftPositive >= 0 ? "left" : "right";
+    private static string Side(double leftPositive) => leftPositive >= 0 ? Texts.Say("floor.damage.left") : Texts.Say("floor.damage.right");
 }

@@ -33,8 +33,8 @@ internal static class DoubtWords
         var reading = doubted.ReadingId is { } id ? readings[id] : null;
         var what =
             reading is null ? Point(doubted, words)
-            : doubts.IsSettled ? Settled(reading, doubted, words)
-            : Reading(reading, doubted, words);
+            : doubts.IsSettled ? Settled(reading, doubted, Cause(doubted, explanation, readings, words), words)
+            : Reading(reading, doubted, Cause(doubted, explanation, readings, words), words);
         var sentence = doubts.IsLocated ? what : $"{what} {Tied(doubts)}";
         return new Suspect(doubted.ReadingId, doubted.Point, Kind(doubted.Kind), doubted.SizeMetres, explanation.Odds, sentence)
         {
@@ -50,7 +50,7 @@ internal static class DoubtWords
     private static string Point(Doubted doubted, LengthWords words) =>
         Texts.Say("floor.doubt.the-mark-of-stands-from", doubted.Point, words.Size(doubted.SizeMetres));
 
-    private static string Reading(Reading reading, Doubted doubted, LengthWords words)
+    private static string Reading(Reading reading, Doubted doubted, string cause, LengthWords words)
     {
         var off = Off(doubted, words);
         return reading switch
@@ -62,19 +62,23 @@ internal static class DoubtWords
                 Words.And([.. r.Way.Marks]),
                 words.Size(doubted.SizeMetres)
             ),
-            Reading.Height r => Texts.Say("floor.doubt.the-height-of-is-take", r.Point, r.Value.AsTyped, off, Cause(doubted, words)),
-            _ => Texts.Say("floor.doubt.is-measure-again", Name(reading), Shown(reading), off, Cause(doubted, words)),
+            Reading.Height r => Texts.Say("floor.doubt.the-height-of-is-take", r.Point, r.Value.AsTyped, off, cause),
+            _ => Texts.Say("floor.doubt.is-measure-again", Name(reading), Shown(reading), off, cause),
         };
     }
 
-    private static string Settled(Reading reading, Doubted doubted, LengthWords words)
+    private static string Settled(Reading reading, Doubted doubted, string cause, LengthWords words)
     {
         var name = reading is Reading.Height h ? Texts.Say("floor.doubt.the-height-of", h.Point) : Name(reading);
-        return Texts.Say("floor.doubt.is-it-has-been-measured", name, Shown(reading), Off(doubted, words), Cause(doubted, words));
+        return Texts.Say("floor.doubt.is-it-has-been-measured", name, Shown(reading), Off(doubted, words), cause);
     }
 
     private static string Off(Doubted doubted, LengthWords words) =>
-        Texts.Say("floor.doubt.than-the-other-readings-say", words.Size(doubted.SizeMetres), doubted.SizeMetres > 0 ? "more" : "less");
+        Texts.Say(
+            "floor.doubt.than-the-other-readings-say",
+            words.Size(doubted.SizeMetres),
+            doubted.SizeMetres > 0 ? Texts.Say("floor.doubt.more") : Texts.Say("floor.doubt.less")
+        );
 
     private static string Name(Reading reading) =>
         reading switch
@@ -88,6 +92,15 @@ internal static class DoubtWords
         var shown = reading.Shown is { } length ? length.AsTyped : Texts.Say("floor.doubt.as-entered");
         return reading.StartAt is { } start ? Texts.Say("floor.doubt.from", shown, start.AsTyped) : shown;
     }
+
+    private static string Cause(Doubted doubted, Explanation explanation, Dictionary<string, Reading> readings, LengthWords words) =>
+        doubted.Kind == BlunderKind.RowsSwapped
+        && explanation.Doubted.FirstOrDefault(d => d.ReadingId is not null && d.ReadingId != doubted.ReadingId)?.ReadingId is { } other
+            ? Texts.Say(
+                "floor.doubt.it-would-fit-in-the-row-of",
+                readings[other] is Reading.Height h ? Texts.Say("floor.plan.the-height-of", h.Point) : Name(readings[other])
+            )
+            : Cause(doubted, words);
 
     private static string Cause(Doubted doubted, LengthWords words) =>
         doubted.Kind switch

@@ -13,9 +13,21 @@ public static class FloorPlanText
     {
         var text = new StringBuilder($"{car.Car.Name}\n\n{plan.Sentence}\n");
         text.Append(Texts.Say("floor.plan.level-the-frame-on-rated"));
-        Section(text, "Drops", plan.Readings.Where(r => r.Kind == "drop").Select(r => $"{r.Point, -10} x {r.Times}"));
-        Section(text, "Lengths", plan.Readings.Where(r => r.Kind is "plan" or "repeat" or "direct").Select(Length));
-        Section(text, "Heights", plan.Readings.Where(r => r.Kind == "height").Select(r => $"{r.Point, -24} ____________"));
+        Section(
+            text,
+            Texts.Say("floor.plan-text.drops"),
+            plan.Readings.Where(r => r.Kind == "drop").Select(r => $"{r.Point, -10} x {r.Times}")
+        );
+        Section(
+            text,
+            Texts.Say("floor.plan-text.lengths"),
+            plan.Readings.Where(r => r.Kind is "plan" or "repeat" or "direct").Select(Length)
+        );
+        Section(
+            text,
+            Texts.Say("floor.plan-text.heights"),
+            plan.Readings.Where(r => r.Kind == "height").Select(r => $"{r.Point, -24} ____________")
+        );
         return text.ToString();
     }
 

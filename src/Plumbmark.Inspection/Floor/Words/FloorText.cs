@@ -16,7 +16,7 @@ public static class FloorText
         var words = LengthWords.For(car);
         var text = new StringBuilder();
         text.Append($"{car.Car.Name}\n\n{answer.Overall.Headline}\n");
-        Lines(text, "Why", answer.Overall.Why);
+        Lines(text, Texts.Say("floor.why"), answer.Overall.Why);
         Lines(
             text,
             Texts.Say("floor.doubted-readings"),
@@ -27,19 +27,19 @@ public static class FloorText
         Lines(text, Texts.Say("floor.side-against-side"), answer.Comparisons.Select(c => c.Sentence));
         if (LevellingGuide.For(car) is { } levelling)
         {
-            Lines(text, "Levelling", levelling.Sentences.Concat(levelling.Warnings));
+            Lines(text, Texts.Say("floor.levelling"), levelling.Sentences.Concat(levelling.Warnings));
         }
 
         Lines(text, Texts.Say("floor.measure-next"), answer.Next.Select(n => n.Sentence));
         if (answer.Checks.Count > 0)
         {
-            text.Append("\nChecks\n");
+            text.Append(Texts.Say("floor.checks"));
             foreach (var check in answer.Checks)
             {
                 var limit = check.LimitMetres is { } t ? Texts.Say("floor.limit", words.Limit(t)) : Texts.Say("floor.no-limit-known");
-                var verdict = check.Verdict is { } v ? VerdictWord.For(v) : "";
+                var verdict = check.Verdict is { } v ? VerdictWord.Said(v) : "";
                 text.Append(
-                    $"  {check.Id, -24} {words.Of(check.ValueMetres), 12}  sure to {words.SureTo(check.UMetres), -10}  {limit, -20} {verdict}".TrimEnd()
+                    $"  {check.Id, -24} {words.Of(check.ValueMetres), 12}  {Texts.Say("floor.length.sure-to", words.SureTo(check.UMetres)), -18}  {limit, -20} {verdict}".TrimEnd()
                 );
                 text.Append('\n');
             }

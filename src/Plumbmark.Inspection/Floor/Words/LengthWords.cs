@@ -32,7 +32,7 @@ internal sealed class LengthWords
     public string Within(double metres) => _display.PlusMinus(Math.Max(Math.Abs(metres), _display.Division.Metres))[1..];
 
     /// <summary>An uncertainty with coverage of about 95 %, rounded up: ±3/32 in.</summary>
-    public string SureTo(double uMetres) => double.IsFinite(uMetres) ? _display.PlusMinus(2 * uMetres) : "nothing";
+    public string SureTo(double uMetres) => double.IsFinite(uMetres) ? _display.PlusMinus(2 * uMetres) : Texts.Say("floor.length.nothing");
 
     /// <summary>The same as a clause: sure to ±3/32 in.</summary>
     public string SureToWords(double uMetres) => Texts.Say("floor.length.sure-to", SureTo(uMetres));

@@ -27,7 +27,7 @@ internal static class LevellingWords
             return Texts.Say("floor.levelling.the-frame-is-in-one", stand);
         }
 
-        var off = $"{words.Size(offMetres)} {(offMetres > 0 ? "high" : "low")}";
+        var off = $"{words.Size(offMetres)} {(offMetres > 0 ? Texts.Say("floor.levelling.high") : Texts.Say("floor.levelling.low"))}";
         return isClear
             ? Texts.Say("floor.levelling.bring-it-up-until-it", stand, off)
             : Texts.Say("floor.levelling.bring-it-up-until-it-just-touches-and-no", stand, off);

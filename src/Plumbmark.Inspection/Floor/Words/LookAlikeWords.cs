@@ -9,10 +9,21 @@ internal static class LookAlikeWords
     public static string HeightsFromFloor => Texts.Say("floor.look-alike.heights-were-read-from-the");
 
     public static string NotLevel(double acrossMetres, LengthWords words) =>
-        Texts.Say("floor.look-alike.every-pair-stands-higher-on", acrossMetres > 0 ? "left" : "right", words.Size(acrossMetres));
+        Texts.Say(
+            "floor.look-alike.every-pair-stands-higher-on",
+            acrossMetres > 0 ? Texts.Say("floor.look-alike.left") : Texts.Say("floor.look-alike.right"),
+            words.Size(acrossMetres)
+        );
 
     public static string CentreLine(string end, string other, string thrown, double metres, LengthWords words) =>
-        Texts.Say("floor.look-alike.a-centre-line-drawn-from", end, other, thrown, words.Size(metres), metres > 0 ? "left" : "right");
+        Texts.Say(
+            "floor.look-alike.a-centre-line-drawn-from",
+            end,
+            other,
+            thrown,
+            words.Size(metres),
+            metres > 0 ? Texts.Say("floor.look-alike.left") : Texts.Say("floor.look-alike.right")
+        );
 
     /// <summary>What the form is taken for most often, with what tells the two apart.</summary>
     public static (string Kind, string Sentence) OfForm(DamagePart part, LengthWords words) =>
@@ -22,7 +33,7 @@ internal static class LookAlikeWords
                 "tape-scale",
                 Texts.Say(
                     "floor.look-alike.every-length-is-against-the",
-                    part.AmountMetres > 0 ? "long" : "short",
+                    part.AmountMetres > 0 ? Texts.Say("floor.look-alike.long") : Texts.Say("floor.look-alike.short"),
                     Texts.Number(Math.Abs(part.AmountMetres) * 100, "0.0")
                 )
             ),

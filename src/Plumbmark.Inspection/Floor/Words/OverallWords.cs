@@ -128,7 +128,9 @@ internal static class OverallWords
     private static IEnumerable<string> WhyTrue(OverallCase of)
     {
         var needed = of.Checks.Count(c => c.MustBeTrue);
-        var kind = of.Car.Frame.Points.Any(Roles.Matters) ? Texts.Say("floor.overall.suspension-spring-and-steering-check") : "check";
+        var kind = of.Car.Frame.Points.Any(Roles.Matters)
+            ? Texts.Say("floor.overall.suspension-spring-and-steering-check")
+            : Texts.Say("floor.overall.check");
         yield return Texts.Say("floor.overall.every-is-within-its-limit", kind, Texts.Count("floor.overall.checks", needed));
         if (of.Car.Frame.Limits?.Source == LimitSource.Practice)
         {

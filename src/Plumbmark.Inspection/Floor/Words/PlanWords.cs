@@ -11,7 +11,7 @@ internal static class PlanWords
         var what = Task(planned.Candidate);
         return planned.Settles.Count == 0
             ? $"{what}."
-            : Texts.Say("floor.plan.it-settles-most-about", what, Words.And([.. planned.Settles.Take(4).Select(Subject)]));
+            : Texts.Say("floor.plan.it-settles-most-about", what, Words.And([.. planned.Settles.Select(Subject).Distinct().Take(4)]));
     }
 
     /// <summary>A next reading in a few words.</summary>
@@ -73,9 +73,14 @@ internal static class PlanWords
             "stagger" => Texts.Say("floor.plan.the-fore-and-aft-of", where),
             "height-difference" => Texts.Say("floor.plan.the-height-of-left-against", where),
             "width" => Texts.Say("floor.plan.the-width-across", where),
-            "twist" => "twist",
-            "sag" => where.Length == 0 ? "sag" : Texts.Say("floor.plan.sag-of-the-rail", where == "L" ? "left" : "right"),
+            "twist" => Texts.Say("floor.plan.twist"),
+            "sag" => where.Length == 0
+                ? Texts.Say("floor.plan.sag")
+                : Texts.Say("floor.plan.sag-of-the-rail", where == "L" ? Texts.Say("floor.plan.left") : Texts.Say("floor.plan.right")),
             "deviation-x" or "deviation-y" or "deviation-z" => Texts.Say("floor.plan.against-the-book", where),
+            "mash" => Texts.Say("floor.plan.mash"),
+            "diamond" => Texts.Say("floor.plan.diamond"),
+            "sidesway" => Texts.Say("floor.plan.sidesway"),
             _ => kind,
         };
     }

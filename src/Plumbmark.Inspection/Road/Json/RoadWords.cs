@@ -1,6 +1,5 @@
 using Plumbmark.Engine.Linkage;
 using Plumbmark.Inspection.Car.Json;
-using Plumbmark.Inspection.Language;
 
 namespace Plumbmark.Inspection.Road.Json;
 
@@ -18,10 +17,7 @@ internal static class RoadWords
 
     public static readonly WordList<Axle> Axles = new(("front", Axle.Front), ("rear", Axle.Rear));
 
-    public static readonly WordList<ArmMake> Makes = new(
-        (Texts.Say("road.two-halves"), ArmMake.TwoHalves),
-        (Texts.Say("road.one-piece"), ArmMake.OnePiece)
-    );
+    public static readonly WordList<ArmMake> Makes = new(("two halves", ArmMake.TwoHalves), ("one piece", ArmMake.OnePiece));
 
     public static readonly WordList<CornerPart> Parts = new(
         ("upperFront", CornerPart.UpperFront),

@@ -53,6 +53,29 @@ public class FloorPlannerTests
     public void EachLengthAndHeight_SaysWhatWouldBeOpenWithoutIt() =>
         Assert.All(s_plan.Readings.Where(r => r.Kind != "drop"), r => Assert.NotEmpty(r.Settles));
 
+    [Theory]
+    [InlineData(5)]
+    [InlineData(6)]
+    [InlineData(8)]
+    public void APlan_HasTwoLengthsToSpare_SoThatASlipCanBeFound(int pairs)
+    {
+        var plan = FloorPlanner.For(Ladder(pairs));
+        var lengths = plan.Readings.Where(r => r.Kind == "plan").ToList();
+        var marks = lengths.SelectMany(r => new[] { r.From, r.To }).Distinct().Count();
+        Assert.True(lengths.Count - ((2 * marks) - 3) >= 2, $"{lengths.Count} lengths between {marks} marks");
+    }
+
+    [Fact]
+    public void APlan_TakesNoMoreHeightsThanOfEveryPointOnce_WhereOnceIsEnough()
+    {
+        // Once each settles all heights to 1/8 in: four heights of 0.6 mm in the twist, 3.29 x 2 x 0.6 mm = 3.9 mm, would not; of 0.5 mm they do.
+        var car = Ladder(8);
+        var limit = Length.FromMillimetres(3.6m);
+        var plan = FloorPlanner.For(car, new Limits(limit, limit, limit, LimitSource.Own));
+        Assert.True(plan.IsComplete, plan.Sentence);
+        Assert.True(plan.Heights <= car.Frame.Points.Count, $"{plan.Heights} heights of {car.Frame.Points.Count} points");
+    }
+
     [Fact]
     public void HowSure_IsAChoice_AndSurerTakesLonger()
     {

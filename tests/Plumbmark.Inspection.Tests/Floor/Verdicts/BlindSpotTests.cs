@@ -128,7 +128,8 @@ public class BlindSpotTests
     {
         foreach (var form in new[] { DamageForm.Sag, DamageForm.Twist })
         {
-            var hidden = Look(book: true, heights: false).Sight.Single(s => s.Form == form.ToString().ToLowerInvariant());
+            var hidden = Look(book: true, heights: false)
+                .Sight.Single(s => string.Equals(s.Form, form.ToString(), StringComparison.OrdinalIgnoreCase));
             Assert.Equal((null, null, BlindSpotWords.Form(form)), (hidden.SmallestSeenMetres, hidden.Direction, hidden.Sentence));
         }
     }
