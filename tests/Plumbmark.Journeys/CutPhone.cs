@@ -61,7 +61,7 @@ internal sealed class CutPhone(Browser browser, AppProcess app, string name, Fun
 
         _page.SetDefaultTimeout(120_000); // a machine that also builds and tests may be very slow
         // The other phone may just have had the app killed.
-        for (var left = 50; ; left--)
+        for (var left = 600; ; left--) // an app that starts on a busy machine may take a minute
         {
             try
             {

@@ -1,11 +1,13 @@
 // Says in words what waits on this phone and why, above every page. The sentences come from the language file, through the page.
 
 const place = document.getElementById("waiting");
-const sentences = Object.fromEntries(place.dataset.words.split("\n").map((line) => line.split(/=(.*)/, 2)));
+const texts = Object.fromEntries(place.dataset.texts.split("|").map((t) => t.split(/=(.*)/s)));
 const plural = new Intl.PluralRules(document.documentElement.lang || "en");
 
-const say = (key, ...parts) => sentences[key].replace(/\{(\d)\}/g, (_, i) => parts[i]);
-const counted = (key, count, ...parts) => say(`${key}.${plural.select(count)}` in sentences ? `${key}.${plural.select(count)}` : `${key}.other`, ...parts);
+const say = (key, ...parts) => texts[key].replace(/\{(\d)\}/g, (_, i) => parts[i]);
+const counted = (key, count, ...parts) => say(plural.select(count) === "one" ? `${key}.one` : `${key}.many`, ...parts);
+
+document.addEventListener("plumbmark:text", ({ detail }) => (detail.text = say(detail.key, ...detail.parts)));
 
 /** "3 readings and 1 photo". */
 function things(items) {
@@ -41,7 +43,7 @@ function wordsOf({ sent, away, shut, trouble, unsent, full, stays }, waiting, re
   } else if (trouble) {
     parts.push(say("trouble", trouble));
   } else if (away) {
-    parts.push(say(stays ? "cannot-open" : "away"));
+    parts.push(say(stays ? "no-page" : "away"));
   }
 
   if (full) {
@@ -55,7 +57,7 @@ function wordsOf({ sent, away, shut, trouble, unsent, full, stays }, waiting, re
   } else if (away && !full) {
     parts.push(say("go-on"));
   } else if (sent.length > 0) {
-    parts.push(say(refused.length > 0 ? "sent-but" : "sent", things(sent)));
+    parts.push(say(refused.length > 0 ? "back-else" : "back", things(sent)));
   }
 
   if (refused.length > 0) {
@@ -69,7 +71,7 @@ function line(item) {
   const entry = document.createElement("li");
   const words = document.createElement("p");
   const at = new Date(item.at).toLocaleTimeString([], { hour: "2-digit", minute: "2-digit" });
-  words.textContent = `${item.words || say("empty")} (${at})`;
+  words.textContent = `${item.words || say("empty-form")} (${at})`;
   entry.append(words);
   if (item.refused) {
     const why = document.createElement("p");
@@ -78,7 +80,7 @@ function line(item) {
     entry.append(
       why,
       button("send-again", item, () => tell("plumbmark:send-again", item)),
-      button("throw-away", item, () => (confirm(say("sure", item.words)) ? tell("plumbmark:throw-away", item) : null)),
+      button("throw-away", item, () => (confirm(say("confirm", item.words)) ? tell("plumbmark:throw-away", item) : null)),
     );
   }
 
@@ -92,7 +94,7 @@ function button(key, item, press) {
   made.type = "button";
   made.className = "plain";
   made.textContent = say(key);
-  made.setAttribute("aria-label", `${say(key)}: ${item.words}`);
+  made.setAttribute("aria-label", say("about", say(key), item.words));
   made.addEventListener("click", press);
   return made;
 }

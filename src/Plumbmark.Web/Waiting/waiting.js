@@ -225,14 +225,21 @@ function changed() {
 
 // ---- a form
 
+/** A sentence of the language file: saying.js has them all. */
+function text(key, ...parts) {
+  const asked = { key, parts, text: "" };
+  document.dispatchEvent(new CustomEvent("plumbmark:text", { detail: asked }));
+  return asked.text;
+}
+
 /** What a person would say of the form: what it is about, the ends and what was typed, ticked or chosen. */
 function wordsOfForm(form) {
   const fields = [...form.elements].filter((f) => f.name && !["hidden", "submit", "button"].includes(f.type) && f.name !== "tool" && f.value.trim());
   const value = (name) => fields.find((f) => f.name === name)?.value ?? "";
-  const ends = value("from") && value("to") ? [`${value("from")} to ${value("to")}`] : [value("from"), value("to")];
+  const ends = value("from") && value("to") ? [text("ends", value("from"), value("to"))] : [value("from"), value("to")];
   const rest = fields.filter((f) => !["point", "from", "to"].includes(f.name) && !(["checkbox", "radio"].includes(f.type) && !f.checked));
   const said = [value("point"), ...ends, ...rest.map(wordsOfField)].filter(Boolean).join(", ");
-  return [form.dataset.says, said].filter(Boolean).join(": ");
+  return form.dataset.says && said ? text("about", form.dataset.says, said) : form.dataset.says || said;
 }
 
 function wordsOfField(field) {
