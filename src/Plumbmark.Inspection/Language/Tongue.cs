@@ -11,7 +11,7 @@ internal sealed record Tongue(string? AskedFor, string Name, Dictionary<string, 
 {
     private const string Own = "en-GB";
     private const string Pseudo = "pseudo";
-    private const int Expected = 2500; // sentences, so that the table need not grow while it is read
+    private const int Expected = 4000; // sentences, so that the table need not grow while it is read
 
     /// <summary>The language that every other is built on.</summary>
     public static Tongue English() => Of(null);
