@@ -4,7 +4,6 @@ using Plumbmark.Inspection.Floor;
 using Plumbmark.Inspection.Floor.Planning;
 using Plumbmark.Store;
 using Plumbmark.Web.Server;
-using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Floor;
 
@@ -37,12 +36,7 @@ public sealed class FloorAnswers(Func<CarFile, FloorAnswer> workOut, ILogger<Flo
         }
         catch (NoAnswerException)
         {
-            var overall = new OverallAnswer(
-                Verdict.CannotTellYet,
-                Say("answer.failed"),
-                [Say("answer.failed.kept"), Say("answer.failed.go-on"), Say("answer.failed.report")],
-                []
-            );
+            var overall = new OverallAnswer(Verdict.CannotTellYet, NoAnswerWords.Headline, NoAnswerWords.Why, []);
             return new FloorAnswer(overall, [], new AdjustmentSummary(0, null, null), [], [], [], [], [], [], [], []);
         }
     }

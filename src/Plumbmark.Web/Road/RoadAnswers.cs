@@ -4,7 +4,6 @@ using Plumbmark.Inspection.Floor;
 using Plumbmark.Inspection.Road;
 using Plumbmark.Store;
 using Plumbmark.Web.Server;
-using static Plumbmark.Inspection.Language.Texts;
 
 namespace Plumbmark.Web.Road;
 
@@ -35,8 +34,8 @@ public sealed class RoadAnswers(Func<CarFile, RoadAnswer> workOut, ILogger<RoadA
         return new()
         {
             Verdict = Verdict.CannotTellYet,
-            Headline = Say("answer.failed"),
-            Why = [Say("answer.failed.kept"), Say("answer.failed.go-on"), Say("answer.failed.report")],
+            Headline = NoAnswerWords.Headline,
+            Why = NoAnswerWords.Why,
             Figures = [],
             Settings = [],
             Ground = [],

@@ -40,11 +40,7 @@ public static class Show
     /// <summary>What is asked for needs an answer that could not be worked out; its car's readings are still there to be shown.</summary>
     public static IResult NoAnswer(object? car) =>
         Page<SorryPage>(
-            new SorryPage.View(
-                Say("answer.failed"),
-                $"{Say("answer.failed.kept")} {Say("answer.failed.go-on")} {Say("answer.failed.report")}",
-                car is null ? null : $"/cars/{car}/floor"
-            ),
+            new SorryPage.View(NoAnswerWords.Headline, string.Join(' ', NoAnswerWords.Why), car is null ? null : $"/cars/{car}/floor"),
             StatusCodes.Status500InternalServerError
         );
 
